@@ -1,0 +1,50 @@
+/**
+ * What the WPS, the drawing and the limit set require of one joint, as far as
+ * the bench needs it. Plain JSON, part of the permalink and the saved file.
+ * Lengths are kept as entered, in `column` units, so that a document's inch
+ * and metric columns never mix.
+ */
+export interface JobSheet {
+  readonly version: 1;
+  /** Free text, shown above the checks. */
+  readonly job: string;
+  readonly weld: string;
+  readonly limitSet: string;
+  /** Which column of the documents is judged in. */
+  readonly column: 'mm' | 'in';
+  /** Specified fillet size: leg z or throat a, as the drawing gives it. `second` only for unequal legs. */
+  readonly size: {
+    readonly as: 'leg' | 'throat';
+    readonly first: SheetLength;
+    readonly second: SheetLength | null;
+  };
+  /** Fillet: the angle the drawing asks for. */
+  readonly dihedralAngle: number;
+  readonly groove: {
+    readonly bevelAngle: Toleranced<number>;
+    readonly grooveAngle: Toleranced<number>;
+    readonly rootOpening: Toleranced<SheetLength>;
+    readonly rootFace: Toleranced<SheetLength>;
+  };
+  readonly intendedAlignment: 'centrelines' | 'faceFlush' | 'rootFlush';
+  /** absolute: as measured. lastPlace: measured is rounded to the last place of the printed limit first. */
+  readonly rounding: 'absolute' | 'lastPlace';
+  /** Guard band = factor times the instrument's standard uncertainty; factor 0 switches it off. */
+  readonly guard: { readonly factor: number; readonly lengthUncertainty: number; readonly angleUncertainty: number };
+  /** For rows that allow short imperfections only. */
+  readonly extent: 'unknown' | 'isolatedShort' | 'typical';
+  readonly penetrationProven: boolean;
+}
+
+/** A length as entered: a decimal in the sheet's column, or an exact inch fraction of 64ths. */
+export type SheetLength =
+  | { readonly unit: 'mm'; readonly value: number }
+  | { readonly unit: 'in'; readonly value: number }
+  | { readonly unit: 'in64'; readonly value: number };
+
+/** A nominal with what it may be under and over; null nominal: not required. */
+export interface Toleranced<T> {
+  readonly nominal: T | null;
+  readonly minus: T;
+  readonly plus: T;
+}
