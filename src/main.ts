@@ -1,0 +1,2 @@
+/** Where the page starts; the bench mounts here. */
+document.title = 'Toeline';

@@ -1,0 +1,61 @@
+/**
+ * One file for the dev server, the build and vitest. The page's root is src; tests run from the
+ * project folder, or vitest would look for them under src.
+ */
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+import { contentSecurityPolicy } from './tests/config/content-security-policy.ts';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** Tests of runes and components: `$effect` runs only with a DOM and Svelte's browser build. */
+const WITH_DOM = ['tests/state/**/*.test.ts', 'tests/view/**/*.test.ts'];
+
+export default defineConfig({
+  root: here('./src'),
+  base: './',
+  publicDir: here('./src/view/public'),
+  cacheDir: here('./node_modules/.vite'),
+  plugins: [svelte({ configFile: false }), contentSecurityPolicy()],
+  build: {
+    outDir: here('./dist'),
+    emptyOutDir: true,
+    target: 'es2022',
+    manifest: 'manifest.json',
+    modulePreload: { polyfill: false },
+    // A font or picture inlined as data: would be refused by the content security policy.
+    assetsInlineLimit: 0,
+  },
+  test: {
+    root: here('.'),
+    coverage: {
+      provider: 'v8',
+      reporter: ['text-summary', 'json-summary'],
+      reportsDirectory: here('./coverage'),
+      include: ['src/{units,geometry,joint,measure,limits,lesson}/**/*.ts'],
+    },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'floors',
+          root: here('.'),
+          environment: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...WITH_DOM, 'tests/browser/**', 'node_modules/**'],
+        },
+      },
+      {
+        extends: true,
+        resolve: { conditions: ['browser'] },
+        test: {
+          name: 'state',
+          root: here('.'),
+          environment: 'happy-dom',
+          include: WITH_DOM,
+        },
+      },
+    ],
+  },
+});
