@@ -1,0 +1,13 @@
+/** The tests that one floor's mutants must survive: its own, and the published values. */
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const floor = process.env['TOELINE_FLOOR'] ?? 'geometry';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: {
+    environment: 'node',
+    include: [`tests/${floor}/**/*.test.ts`, 'tests/published/**/*.test.ts'],
+  },
+});
