@@ -22,7 +22,6 @@ export default defineConfig({
     outDir: here('./dist'),
     emptyOutDir: true,
     target: 'es2022',
-    manifest: 'manifest.json',
     modulePreload: { polyfill: false },
     // A font or picture inlined as data: would be refused by the content security policy.
     assetsInlineLimit: 0,

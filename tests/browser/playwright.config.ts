@@ -17,7 +17,11 @@ const FLAGS = [
 
 export default defineConfig({
   testDir: '.',
-  testMatch: '**/*.test.ts',
+  projects: [
+    { name: 'tests', testMatch: '**/*.test.ts' },
+    // Draws the README's picture; run by name only.
+    { name: 'picture', testMatch: '**/*.picture.ts' },
+  ],
   outputDir: '../../test-results',
   fullyParallel: true,
   forbidOnly: true,

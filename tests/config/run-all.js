@@ -29,7 +29,7 @@ const STEPS = [
   { name: 'build', command: 'npx vite build --logLevel warn' },
   {
     name: 'browser',
-    command: 'npx playwright test --config tests/browser/playwright.config.ts',
+    command: 'npx playwright test --config tests/browser/playwright.config.ts --project tests',
     report: BROWSER_REPORT,
     count: (r) => ({ passed: r.stats.expected + r.stats.flaky, failed: r.stats.unexpected }),
   },
