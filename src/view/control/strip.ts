@@ -1,0 +1,36 @@
+/** The strip's measures along its length, px: everything inside is left of the plumb line. */
+export interface StripSize {
+  readonly width: number;
+  /** where the plumb line hangs */
+  readonly plumb: number;
+}
+
+export const wideStrip: StripSize = { width: 112, plumb: 74.5 };
+export const narrowStrip: StripSize = { width: 78, plumb: 51.5 };
+
+/** All of the limit to the left end, 45 % of it to the right; beyond that the mark is pinned. */
+const OUTSIDE_SHARE = 0.45;
+const ENDS = 7;
+
+/** Where a margin (positive inside) stands on the strip, px from its left end. */
+export function stripPlace(margin: number, limit: number, size: StripSize): number {
+  const left = ENDS;
+  const right = size.width - ENDS + 1;
+  // A limit of nothing has no scale: on the line, or pinned outside.
+  if (limit === 0) return margin < 0 ? right : size.plumb;
+  const share = margin / Math.abs(limit);
+  const place =
+    share >= 0
+      ? size.plumb - share * (size.plumb - left)
+      : size.plumb - (share * (right - size.plumb)) / OUTSIDE_SHARE;
+  return Math.min(right, Math.max(left, place));
+}
+
+/** The guard band's two edges on the strip, px. */
+export function guardPlaces(
+  guard: number,
+  limit: number,
+  size: StripSize,
+): readonly [number, number] {
+  return [stripPlace(guard, limit, size), stripPlace(-guard, limit, size)];
+}

@@ -1,0 +1,88 @@
+import { formatAngle, formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
+import type { Message, MessageValue } from '../units/index.ts';
+import type { Preferences } from '../state/preferences.ts';
+import * as compiled from './messages/compiled/messages.js';
+
+type Sentence = (values?: Readonly<Record<string, string | number>>) => string;
+
+/** Every sentence of the program by key; the compiler's type of each one is not needed here. */
+const sentences = compiled as unknown as Readonly<Record<string, Sentence | undefined>>;
+
+/** What a person chose about numbers and names. */
+export type Reading = Pick<Preferences, 'units' | 'inches' | 'terms'>;
+
+/** Whether a key has a sentence, alone or as a pair of terms. */
+export const known = (key: string): boolean =>
+  key in sentences || (`${key}_us` in sentences && `${key}_iso` in sentences);
+
+/**
+ * A message in words, its quantities as the reader chose. A key that is a pair of terms gives the
+ * chosen one of `key_us` and `key_iso`.
+ */
+export function text(message: Message, reading: Reading): string {
+  const term = reading.terms === 'ISO' ? '_iso' : '_us';
+  const sentence = sentences[message.key] ?? sentences[message.key + term];
+  // A key without a sentence shows as itself: better than a blank place. A test forbids it.
+  if (sentence === undefined) return message.key;
+  if (message.values === undefined) return sentence();
+  const words: Record<string, string | number> = {};
+  for (const [name, value] of Object.entries(message.values)) words[name] = word(value, reading);
+  return sentence(words);
+}
+
+function word(value: MessageValue, reading: Reading): string | number {
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number') return `${value}`.replace('-', '−');
+  if ('key' in value) return text(value, reading);
+  return quantity(value.value, value.unit, reading);
+}
+
+type QuantityUnit = Exclude<MessageValue, string | number | Message>['unit'];
+
+/** A quantity in a sentence, its unit behind it and no more decimals than it needs. */
+export function quantity(value: number, unit: QuantityUnit, reading: Reading): string {
+  switch (unit) {
+    case 'mm':
+      return length(value, reading, { unitMark: true });
+    case 'deg':
+      return shorter(formatFixed(value, 1)) + '°';
+    case 'mm2':
+      return reading.units === 'mm'
+        ? `${formatFixed(value, 1)} mm²`
+        : `${formatFixed(value / 645.16, 4)} in²`;
+    case 'kg/m':
+      return reading.units === 'mm'
+        ? `${formatFixed(value, 3)} kg/m`
+        : `${formatFixed(value * 0.671969, 3)} lb/ft`;
+    case 'ratio':
+      return shorter(formatFixed(value, 2));
+  }
+}
+
+/**
+ * A length in the reader's unit. `decimals` is of the millimetre figure; an inch figure carries one
+ * more (0.01 mm is about 0.0004 in). Without it: as many as the length needs, at least one.
+ */
+export function length(
+  value: number,
+  reading: Reading,
+  how: { readonly decimals?: number; readonly unitMark?: boolean } = {},
+): string {
+  const mark = how.unitMark ?? false;
+  if (reading.units === 'mm') {
+    const digits = formatFixed(value, how.decimals ?? 2);
+    return (how.decimals === undefined ? lessZero(digits) : digits) + (mark ? ' mm' : '');
+  }
+  const format: LengthFormat =
+    reading.inches === 'fraction'
+      ? { unit: 'in', style: 'fraction', denominator: 64, unitMark: mark }
+      : { unit: 'in', style: 'decimal', decimals: 3, unitMark: mark };
+  return formatLength(value, format);
+}
+
+/** 12.00 as 12.0, 5.66 as it is: one decimal stands at least. */
+const lessZero = (digits: string): string => (digits.endsWith('0') ? digits.slice(0, -1) : digits);
+/** 90.0 as 90, 37.5 as it is. */
+const shorter = (digits: string): string => digits.replace(/\.?0+$/, '');
+
+export { formatAngle };
