@@ -1,1 +1,17 @@
 export * from './shape.ts';
+export * from './tolerance.ts';
+export * from './vector.ts';
+export * from './segment.ts';
+export * from './contour.ts';
+export * from './area.ts';
+export * from './bounds.ts';
+export * from './nearest.ts';
+export * from './closest-pair.ts';
+export * from './extreme.ts';
+export * from './intersect.ts';
+export * from './intersect-contour.ts';
+export * from './transform.ts';
+export * from './inside.ts';
+export * from './simple.ts';
+export * from './path-sink.ts';
+export { leftOf, carrierOf, type Carrier } from './carrier.ts';

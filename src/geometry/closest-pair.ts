@@ -1,0 +1,110 @@
+import type { Contour, Point, Segment } from './shape.ts';
+import { boundsGap, segmentBounds } from './bounds.ts';
+import { carrierOf, type Carrier } from './carrier.ts';
+import type { Place } from './contour.ts';
+import { crownTowards } from './extreme.ts';
+import { intersectSegments } from './intersect.ts';
+import { nearestOnSegment } from './nearest.ts';
+import { isLine, pointAt } from './segment.ts';
+import { distance } from './vector.ts';
+
+/** The two places, one on each shape, that are nearest to one another. */
+export interface ClosestPair {
+  /** mm, 0 where the shapes meet */
+  readonly distance: number;
+  readonly a: Place;
+  readonly b: Place;
+}
+
+/**
+ * Least distance between two pieces and the places it is between. It is taken
+ * at a meeting, or from an end of one to the other, or along a common normal,
+ * which runs through both centres.
+ */
+export function closestOfSegments(first: Segment, second: Segment): ClosestPair {
+  return pair(first, 0, second, 0);
+}
+
+/** Least distance between two pieces, mm; 0 where they meet. */
+export function distanceBetweenSegments(first: Segment, second: Segment): number {
+  return closestOfSegments(first, second).distance;
+}
+
+/** Least distance between two contours and the places it is between; the earliest of equals. Refused for an empty contour. */
+export function closestOfContours(first: Contour, second: Contour): ClosestPair {
+  let best: ClosestPair | null = null;
+  const boxes = second.map(segmentBounds);
+  for (const [i, one] of first.entries()) {
+    const box = segmentBounds(one);
+    for (const [j, two] of second.entries()) {
+      const other = boxes[j];
+      if (other === undefined) continue;
+      // pieces whose bounds are farther apart than a pair already found
+      if (best !== null && boundsGap(box, other) >= best.distance) continue;
+      const found = pair(one, i, two, j);
+      if (best === null || found.distance < best.distance) best = found;
+    }
+  }
+  if (best === null) throw new Error('An empty contour has no nearest point.');
+  return best;
+}
+
+function pair(first: Segment, i: number, second: Segment, j: number): ClosestPair {
+  let best: ClosestPair | null = null;
+  const offer = (pa: Point, tA: number, pb: Point, tB: number): void => {
+    const apart = distance(pa, pb);
+    if (best !== null && apart >= best.distance) return;
+    best = {
+      distance: apart,
+      a: { point: pa, index: i, t: tA },
+      b: { point: pb, index: j, t: tB },
+    };
+  };
+  const fromFirst = (t: number): ClosestPair => {
+    const at = pointAt(first, t);
+    const on = nearestOnSegment(at, second);
+    offer(at, t, on.point, on.t);
+    return best as unknown as ClosestPair;
+  };
+  const fromSecond = (t: number): void => {
+    const at = pointAt(second, t);
+    const on = nearestOnSegment(at, first);
+    offer(on.point, on.t, at, t);
+  };
+  fromFirst(0);
+  fromFirst(1);
+  fromSecond(0);
+  fromSecond(1);
+  for (const { tA, tB } of intersectSegments(first, second)) {
+    offer(pointAt(first, tA), tA, pointAt(second, tB), tB);
+  }
+  const normal = commonNormal(carrierOf(first), carrierOf(second));
+  const from = isLine(first) ? second : first;
+  for (const direction of [normal, { x: -normal.x, y: -normal.y }]) {
+    const t = crownTowards(from, direction);
+    if (t === null) continue;
+    if (from === first) fromFirst(t);
+    else fromSecond(t);
+  }
+  return best as unknown as ClosestPair;
+}
+
+/**
+ * Direction of the straight line through both centres (of a line: square to
+ * it), either way and of any length; zero when there is none: two lines, or
+ * concentric arcs. Centres D apart at N/κ from their starts give
+ * κ₁κ₂D + κ₁N₂ - κ₂N₁, here divided by the greater curvature.
+ */
+function commonNormal(a: Carrier, b: Carrier): Point {
+  const ka = a.curvature;
+  const kb = b.curvature;
+  const most = Math.max(Math.abs(ka), Math.abs(kb));
+  if (most === 0) return { x: 0, y: 0 };
+  const fa = ka / most;
+  const fb = kb / most;
+  const both = fa * kb;
+  return {
+    x: both * (b.start.x - a.start.x) - fa * b.tangent.y + fb * a.tangent.y,
+    y: both * (b.start.y - a.start.y) + fa * b.tangent.x - fb * a.tangent.x,
+  };
+}

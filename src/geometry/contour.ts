@@ -1,0 +1,166 @@
+import type { Contour, Point, Segment } from './shape.ts';
+import { pointAt, reverseSegment, segmentLength, splitSegment } from './segment.ts';
+import { nearPoint, TOLERANCE } from './tolerance.ts';
+
+/** A place on a contour: which piece, and what share (0..1) of its length along it. */
+export interface Location {
+  readonly index: number;
+  readonly t: number;
+}
+
+/** A place on a contour together with the point there. */
+export interface Place extends Location {
+  readonly point: Point;
+}
+
+/** Length along a contour, mm; 0 for an empty one. */
+export function contourLength(contour: Contour): number {
+  let sum = 0;
+  for (const segment of contour) sum += segmentLength(segment);
+  return sum;
+}
+
+/** Where a contour starts. Refused for an empty one. */
+export function contourStart(contour: Contour): Point {
+  return pieceAt(contour, 0).a;
+}
+
+/** Where a contour ends. Refused for an empty one. */
+export function contourEnd(contour: Contour): Point {
+  return pieceAt(contour, contour.length - 1).b;
+}
+
+/** Whether a contour ends where it starts, within the tolerance. An empty one is not closed. */
+export function isClosed(contour: Contour): boolean {
+  // nothing has no ends to meet
+  if (contour.length === 0) return false;
+  return nearPoint(contourStart(contour), contourEnd(contour));
+}
+
+/** The same contour walked the other way. */
+export function reverseContour(contour: Contour): Contour {
+  return contour.map(reverseSegment).reverse();
+}
+
+/** The point at a location. Refused when the contour has no such piece. */
+export function pointAtLocation(contour: Contour, location: Location): Point {
+  return pointAt(pieceAt(contour, location.index), location.t);
+}
+
+/** Length along the contour from its start to a location, mm. */
+export function lengthTo(contour: Contour, location: Location): number {
+  const before = contourLength(contour.slice(0, location.index));
+  return before + location.t * segmentLength(pieceAt(contour, location.index));
+}
+
+/**
+ * The place a given length (mm) along the contour from its start; its start for
+ * less than 0, its end for more than its length. Refused for an empty contour.
+ */
+export function pointAtLength(contour: Contour, length: number): Place {
+  let left = length;
+  for (let index = 0; index < contour.length; index += 1) {
+    const segment = pieceAt(contour, index);
+    const size = segmentLength(segment);
+    if (left < size) {
+      const t = Math.max(0, left / size);
+      return { point: pointAt(segment, t), index, t };
+    }
+    left -= size;
+  }
+  return { point: contourEnd(contour), index: contour.length - 1, t: 1 };
+}
+
+/**
+ * The contour cut in two at a location: [up to it, from it on]. A cut within
+ * the tolerance of a piece's end is made at that end, so that no sliver is
+ * left; a cut at either end of the contour leaves that part empty.
+ */
+export function splitContour(contour: Contour, at: Location): [Contour, Contour] {
+  const segment = pieceAt(contour, at.index);
+  const before = contour.slice(0, at.index);
+  const after = contour.slice(at.index + 1);
+  const size = segmentLength(segment);
+  if (at.t * size <= TOLERANCE) return [before, [segment, ...after]];
+  if ((1 - at.t) * size <= TOLERANCE) return [[...before, segment], after];
+  const [head, tail] = splitSegment(segment, at.t);
+  return [
+    [...before, head],
+    [tail, ...after],
+  ];
+}
+
+/**
+ * The part of a contour from one location to another, walking forward. On a
+ * closed contour a `to` that lies before `from` is reached across the start;
+ * on an open one it is refused. Equal locations give an empty part. Ends within
+ * the tolerance of a piece's end are moved to it.
+ */
+export function contourPiece(contour: Contour, from: Location, to: Location): Contour {
+  const forward = from.index < to.index || (from.index === to.index && from.t <= to.t);
+  if (!forward) {
+    if (!isClosed(contour)) {
+      throw new Error('A piece of an open contour must end after it starts.');
+    }
+    return [...splitContour(contour, from)[1], ...splitContour(contour, to)[0]];
+  }
+  if (from.index !== to.index) {
+    const head = splitContour(contour.slice(0, from.index + 1), from)[1];
+    const tail = splitContour(contour.slice(to.index), { index: 0, t: to.t })[0];
+    return [...head, ...contour.slice(from.index + 1, to.index), ...tail];
+  }
+  return pieceOfOne(pieceAt(contour, from.index), from.t, to.t);
+}
+
+/**
+ * Contours joined end to end into one. Refused when an end and the next start
+ * are farther apart than the tolerance; a smaller step is closed by moving the
+ * next start. Empty parts are passed over.
+ */
+export function joinContours(...parts: readonly Contour[]): Contour {
+  const joined: Segment[] = [];
+  for (const part of parts) {
+    for (const [index, segment] of part.entries()) {
+      const last = joined[joined.length - 1];
+      if (index > 0 || last === undefined) {
+        joined.push(segment);
+        continue;
+      }
+      if (!nearPoint(last.b, segment.a)) {
+        throw new Error(
+          `Contours do not meet: one ends at (${last.b.x}, ${last.b.y}), the next starts at (${segment.a.x}, ${segment.a.y}).`,
+        );
+      }
+      joined.push({ ...segment, a: last.b });
+    }
+  }
+  return joined;
+}
+
+/** The straight-sided contour through these points, in order; closed back to the first if asked. */
+export function polyline(points: readonly Point[], closed = false): Contour {
+  const pieces: Segment[] = [];
+  const count = closed ? points.length : points.length - 1;
+  for (let i = 0; i < count; i += 1) {
+    const a = points[i] as Point;
+    const b = points[(i + 1) % points.length] as Point;
+    pieces.push({ a, b, bulge: 0 });
+  }
+  return pieces;
+}
+
+function pieceAt(contour: Contour, index: number): Segment {
+  const segment = contour[index];
+  if (segment === undefined) throw new Error(`The contour has no piece ${index}.`);
+  return segment;
+}
+
+function pieceOfOne(segment: Segment, from: number, to: number): Contour {
+  const size = segmentLength(segment);
+  // nothing between them
+  if ((to - from) * size <= TOLERANCE) return [];
+  const start = from * size <= TOLERANCE ? 0 : from;
+  const end = (1 - to) * size <= TOLERANCE ? 1 : to;
+  const head = end === 1 ? segment : splitSegment(segment, end)[0];
+  return [start === 0 ? head : splitSegment(head, start / end)[1]];
+}

@@ -1,0 +1,79 @@
+import type { Point, Segment } from './shape.ts';
+import { carrierOf } from './carrier.ts';
+import { carrierCrossing } from './carrier-crossing.ts';
+import { nearestOnSegment } from './nearest.ts';
+import { pointAt } from './segment.ts';
+import { TOLERANCE } from './tolerance.ts';
+import { distance } from './vector.ts';
+
+/** A point two pieces share. */
+export interface Meeting {
+  readonly point: Point;
+  /** share of the way along the first piece, 0..1 */
+  readonly tA: number;
+  /** share of the way along the second piece, 0..1 */
+  readonly tB: number;
+  /** an end of a stretch that the two share */
+  readonly overlap: boolean;
+}
+
+/** Meetings closer than this are one: each is known to within the tolerance along either piece. */
+const SAME_MEETING = 4 * TOLERANCE;
+
+/**
+ * The points that two pieces share, in order along the first. They meet where
+ * they come within the tolerance of one another: at a crossing, at a touch
+ * (near-tangent pieces that run less than the tolerance into or past one
+ * another meet once, in the middle), or at an end that lies on the other
+ * piece. Pieces that lie on one another over a stretch meet at its two ends,
+ * marked `overlap`. A piece without length is a point that may lie on the other.
+ */
+export function intersectSegments(first: Segment, second: Segment): Meeting[] {
+  const found: { point: Point; tA: number; tB: number; overlap: boolean }[] = [];
+  const offer = (point: Point, tA: number, tB: number): void => {
+    const same = found.find((other) => distance(other.point, point) <= SAME_MEETING);
+    if (same === undefined) {
+      found.push({ point, tA, tB, overlap: false });
+    } else if (tB === 0 || tB === 1) {
+      // both pieces end here: say so exactly
+      same.tB = tB;
+    }
+  };
+
+  for (const tA of [0, 1] as const) {
+    const end = tA === 0 ? first.a : first.b;
+    const on = nearestOnSegment(end, second);
+    if (on.distance <= TOLERANCE) offer(end, tA, on.t);
+  }
+  for (const tB of [0, 1] as const) {
+    const end = tB === 0 ? second.a : second.b;
+    const on = nearestOnSegment(end, first);
+    if (on.distance <= TOLERANCE) offer(end, on.t, tB);
+  }
+
+  // whether the pieces stay together between two places on the first
+  const together = (from: number, to: number): boolean =>
+    nearestOnSegment(pointAt(first, (from + to) / 2), second).distance <= TOLERANCE;
+  const accept = (candidate: Point): boolean => {
+    const onA = nearestOnSegment(candidate, first);
+    if (onA.distance > TOLERANCE) return false;
+    const onB = nearestOnSegment(candidate, second);
+    if (onB.distance > TOLERANCE) return false;
+    // still the same meeting as one already found
+    if (!found.some((other) => together(other.tA, onA.t))) offer(candidate, onA.t, onB.t);
+    return true;
+  };
+  const { crossings, touch } = carrierCrossing(carrierOf(first), carrierOf(second));
+  if (touch === null || !accept(touch)) crossings.forEach(accept);
+
+  found.sort((one, two) => one.tA - two.tA);
+  for (let i = 1; i < found.length; i += 1) {
+    const one = found[i - 1] as (typeof found)[number];
+    const two = found[i] as (typeof found)[number];
+    if (together(one.tA, two.tA)) {
+      one.overlap = true;
+      two.overlap = true;
+    }
+  }
+  return found;
+}
