@@ -1,4 +1,4 @@
-import type { Contour, Point, Segment } from './shape.ts';
+import type { Contour, Segment, Vector } from './shape.ts';
 import { boundsGap, segmentBounds } from './bounds.ts';
 import { carrierOf, type Carrier } from './carrier.ts';
 import type { Place } from './contour.ts';
@@ -38,9 +38,8 @@ export function closestOfContours(first: Contour, second: Contour): ClosestPair 
     const box = segmentBounds(one);
     for (const [j, two] of second.entries()) {
       const other = boxes[j];
-      if (other === undefined) continue;
       // pieces whose bounds are farther apart than a pair already found
-      if (best !== null && boundsGap(box, other) >= best.distance) continue;
+      if (best !== null && other !== undefined && boundsGap(box, other) >= best.distance) continue;
       const found = pair(one, i, two, j);
       if (best === null || found.distance < best.distance) best = found;
     }
@@ -50,43 +49,29 @@ export function closestOfContours(first: Contour, second: Contour): ClosestPair 
 }
 
 function pair(first: Segment, i: number, second: Segment, j: number): ClosestPair {
-  let best: ClosestPair | null = null;
-  const offer = (pa: Point, tA: number, pb: Point, tB: number): void => {
-    const apart = distance(pa, pb);
-    if (best !== null && apart >= best.distance) return;
-    best = {
-      distance: apart,
-      a: { point: pa, index: i, t: tA },
-      b: { point: pb, index: j, t: tB },
+  const between = (tA: number, tB: number): ClosestPair => {
+    const a = pointAt(first, tA);
+    const b = pointAt(second, tB);
+    return {
+      distance: distance(a, b),
+      a: { point: a, index: i, t: tA },
+      b: { point: b, index: j, t: tB },
     };
   };
-  const fromFirst = (t: number): ClosestPair => {
-    const at = pointAt(first, t);
-    const on = nearestOnSegment(at, second);
-    offer(at, t, on.point, on.t);
-    return best as unknown as ClosestPair;
-  };
-  const fromSecond = (t: number): void => {
-    const at = pointAt(second, t);
-    const on = nearestOnSegment(at, first);
-    offer(on.point, on.t, at, t);
-  };
-  fromFirst(0);
-  fromFirst(1);
-  fromSecond(0);
-  fromSecond(1);
-  for (const { tA, tB } of intersectSegments(first, second)) {
-    offer(pointAt(first, tA), tA, pointAt(second, tB), tB);
-  }
+  const fromFirst = (t: number): ClosestPair =>
+    between(t, nearestOnSegment(pointAt(first, t), second).t);
+  const fromSecond = (t: number): ClosestPair =>
+    between(nearestOnSegment(pointAt(second, t), first).t, t);
+
+  const pairs = [fromFirst(1), fromSecond(0), fromSecond(1)];
+  for (const { tA, tB } of intersectSegments(first, second)) pairs.push(between(tA, tB));
   const normal = commonNormal(carrierOf(first), carrierOf(second));
-  const from = isLine(first) ? second : first;
+  const curved = isLine(first) ? second : first;
   for (const direction of [normal, { x: -normal.x, y: -normal.y }]) {
-    const t = crownTowards(from, direction);
-    if (t === null) continue;
-    if (from === first) fromFirst(t);
-    else fromSecond(t);
+    const t = crownTowards(curved, direction);
+    if (t !== null) pairs.push(curved === first ? fromFirst(t) : fromSecond(t));
   }
-  return best as unknown as ClosestPair;
+  return pairs.reduce((best, next) => (next.distance < best.distance ? next : best), fromFirst(0));
 }
 
 /**
@@ -95,7 +80,7 @@ function pair(first: Segment, i: number, second: Segment, j: number): ClosestPai
  * concentric arcs. Centres D apart at N/κ from their starts give
  * κ₁κ₂D + κ₁N₂ - κ₂N₁, here divided by the greater curvature.
  */
-function commonNormal(a: Carrier, b: Carrier): Point {
+function commonNormal(a: Carrier, b: Carrier): Vector {
   const ka = a.curvature;
   const kb = b.curvature;
   const most = Math.max(Math.abs(ka), Math.abs(kb));

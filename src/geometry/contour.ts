@@ -1,5 +1,5 @@
 import type { Contour, Point, Segment } from './shape.ts';
-import { pointAt, reverseSegment, segmentLength, splitSegment } from './segment.ts';
+import { line, pointAt, reverseSegment, segmentLength, splitSegment } from './segment.ts';
 import { nearPoint, TOLERANCE } from './tolerance.ts';
 
 /** A place on a contour: which piece, and what share (0..1) of its length along it. */
@@ -140,11 +140,10 @@ export function joinContours(...parts: readonly Contour[]): Contour {
 /** The straight-sided contour through these points, in order; closed back to the first if asked. */
 export function polyline(points: readonly Point[], closed = false): Contour {
   const pieces: Segment[] = [];
-  const count = closed ? points.length : points.length - 1;
-  for (let i = 0; i < count; i += 1) {
-    const a = points[i] as Point;
-    const b = points[(i + 1) % points.length] as Point;
-    pieces.push({ a, b, bulge: 0 });
+  let last: Point | undefined;
+  for (const next of closed ? [...points, ...points.slice(0, 1)] : points) {
+    if (last !== undefined) pieces.push(line(last, next));
+    last = next;
   }
   return pieces;
 }

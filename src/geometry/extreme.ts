@@ -35,20 +35,18 @@ export function extremeFromLine(shape: Contour | Segment, origin: Point, normal:
   let found: Point = origin;
   const offer = (at: Point, i: number, share: number): void => {
     const here = (at.x - origin.x) * normal.x + (at.y - origin.y) * normal.y;
-    // within rounding an earlier place keeps the honour
-    if (index >= 0 && here <= value) return;
+    if (here <= value) return;
     index = i;
     t = share;
     value = here;
     found = at;
   };
-  for (let i = 0; i < contour.length; i += 1) {
-    const segment = contour[i] as Segment;
+  contour.forEach((segment, i) => {
     offer(segment.a, i, 0);
     const crown = crownTowards(segment, normal);
     if (crown !== null) offer(pointAt(segment, crown), i, crown);
     offer(segment.b, i, 1);
-  }
+  });
   if (index < 0) throw new Error('An empty contour has no extreme point.');
   return { point: found, index, t, value };
 }

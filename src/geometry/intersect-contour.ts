@@ -1,4 +1,4 @@
-import type { Contour, Point, Segment, Vector } from './shape.ts';
+import type { Contour, Point, Vector } from './shape.ts';
 import { boundsGap, segmentBounds } from './bounds.ts';
 import { carrierOf, leftOf, type Carrier } from './carrier.ts';
 import { carrierCrossing } from './carrier-crossing.ts';
@@ -33,7 +33,7 @@ const SAME_MEETING = 4 * TOLERANCE;
  * as a meeting of two pieces: `intersectSegments`.
  */
 export function intersectContours(first: Contour, second: Contour): ContourMeeting[] {
-  const found: ContourMeeting[] = [];
+  const found: (ContourMeeting & { overlap: boolean })[] = [];
   const boxes = second.map(segmentBounds);
   first.forEach((one, i) => {
     const box = segmentBounds(one);
@@ -41,8 +41,12 @@ export function intersectContours(first: Contour, second: Contour): ContourMeeti
       const other = boxes[j];
       if (other === undefined || boundsGap(box, other) > TOLERANCE) return;
       for (const { point, tA, tB, overlap } of intersectSegments(one, two)) {
-        if (found.some((known) => distance(known.point, point) <= SAME_MEETING)) continue;
-        found.push({ point, a: { index: i, t: tA }, b: { index: j, t: tB }, overlap });
+        const known = found.find((meeting) => distance(meeting.point, point) <= SAME_MEETING);
+        if (known === undefined) {
+          found.push({ point, a: { index: i, t: tA }, b: { index: j, t: tB }, overlap });
+        } else {
+          known.overlap ||= overlap;
+        }
       }
     });
   });
@@ -60,37 +64,26 @@ export function intersectLine(origin: Point, direction: Vector, contour: Contour
   const tangent = normalise(direction);
   if (tangent.x === 0 && tangent.y === 0) throw new Error('A line needs a direction.');
   const line: Carrier = { start: origin, tangent, curvature: 0 };
+  const onLine = (point: Point): boolean => Math.abs(leftOf(line, point)) <= TOLERANCE;
   const found: LineMeeting[] = [];
-  const offer = (point: Point, index: number, t: number): boolean => {
-    if (!found.some((known) => distance(known.point, point) <= SAME_MEETING)) {
-      const along = (point.x - origin.x) * tangent.x + (point.y - origin.y) * tangent.y;
-      found.push({ point, index, t, along });
-    }
-    return true;
+  const offer = (point: Point, index: number, t: number): void => {
+    if (found.some((known) => distance(known.point, point) <= SAME_MEETING)) return;
+    const along = (point.x - origin.x) * tangent.x + (point.y - origin.y) * tangent.y;
+    found.push({ point, index, t, along });
   };
   contour.forEach((segment, index) => {
-    const ends = endsOn(line, segment);
-    for (const t of ends) offer(t === 0 ? segment.a : segment.b, index, t);
+    const ends = [0, 1].filter((t) => onLine(pointAt(segment, t)));
+    for (const t of ends) offer(pointAt(segment, t), index, t);
     const accept = (candidate: Point): boolean => {
-      const on = nearestOnSegment(candidate, segment);
-      if (on.distance > TOLERANCE || Math.abs(leftOf(line, on.point)) > TOLERANCE) return false;
-      // the stretch between an end on the line and the candidate is one meeting
-      const joined = ends.some((end) => staysOn(line, segment, end, on.t));
-      return joined || offer(on.point, index, on.t);
+      const { point, t, distance: off } = nearestOnSegment(candidate, segment);
+      if (off > TOLERANCE || !onLine(point)) return false;
+      // one meeting with an end that the piece never leaves the line from
+      const joined = ends.some((end) => onLine(pointAt(segment, (end + t) / 2)));
+      if (!joined) offer(point, index, t);
+      return true;
     };
     const { crossings, touch } = carrierCrossing(carrierOf(segment), line);
     if (touch === null || !accept(touch)) crossings.forEach(accept);
   });
   return found.sort((one, two) => one.along - two.along);
-}
-
-function endsOn(line: Carrier, segment: Segment): (0 | 1)[] {
-  const ends: (0 | 1)[] = [];
-  if (Math.abs(leftOf(line, segment.a)) <= TOLERANCE) ends.push(0);
-  if (Math.abs(leftOf(line, segment.b)) <= TOLERANCE) ends.push(1);
-  return ends;
-}
-
-function staysOn(line: Carrier, segment: Segment, from: number, to: number): boolean {
-  return Math.abs(leftOf(line, pointAt(segment, (from + to) / 2))) <= TOLERANCE;
 }

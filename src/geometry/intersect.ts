@@ -67,13 +67,13 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
   if (touch === null || !accept(touch)) crossings.forEach(accept);
 
   found.sort((one, two) => one.tA - two.tA);
-  for (let i = 1; i < found.length; i += 1) {
-    const one = found[i - 1] as (typeof found)[number];
-    const two = found[i] as (typeof found)[number];
-    if (together(one.tA, two.tA)) {
-      one.overlap = true;
-      two.overlap = true;
+  let before = found[0];
+  for (const after of found.slice(1)) {
+    if (before !== undefined && together(before.tA, after.tA)) {
+      before.overlap = true;
+      after.overlap = true;
     }
+    before = after;
   }
   return found;
 }

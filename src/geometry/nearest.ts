@@ -1,5 +1,5 @@
 import type { Contour, Point, Segment } from './shape.ts';
-import { carrierOf, leftOf } from './carrier.ts';
+import { carrierOf, leftOf, type Carrier } from './carrier.ts';
 import { isLine, pointAt } from './segment.ts';
 import { distance } from './vector.ts';
 
@@ -38,7 +38,7 @@ export function nearestOnSegment(from: Point, segment: Segment): OnSegment {
   // coinciding ends make a point, whatever the bulge
   if (a.x === b.x && a.y === b.y) return { point: a, t: 0, distance: distance(from, a) };
   const carrier = carrierOf(segment);
-  const t = shareOfSweep(segment, sweepTo(segment, carrier, from));
+  const t = shareOfSweep(segment, sweepTo(carrier, from));
   if (t <= 1) {
     return { point: pointAt(segment, t), t, distance: Math.abs(leftOf(carrier, from)) };
   }
@@ -59,7 +59,7 @@ export function farthestOnSegment(from: Point, segment: Segment): OnSegment {
   const toB = distance(from, b);
   if (!isLine(segment) && !(a.x === b.x && a.y === b.y)) {
     // across the circle from the nearest point
-    const foot = sweepTo(segment, carrierOf(segment), from);
+    const foot = sweepTo(carrierOf(segment), from);
     const t = shareOfSweep(segment, foot + (foot > 0 ? -Math.PI : Math.PI));
     if (t <= 1) {
       const point = pointAt(segment, t);
@@ -75,10 +75,9 @@ export function farthestOnContour(from: Point, contour: Contour): OnContour {
 }
 
 /** Angle from the arc's start to the foot of a point on its circle, in (-π, π]. */
-function sweepTo(segment: Segment, carrier: ReturnType<typeof carrierOf>, from: Point): number {
-  const { tangent, curvature } = carrier;
-  const rx = from.x - segment.a.x;
-  const ry = from.y - segment.a.y;
+function sweepTo({ start, tangent, curvature }: Carrier, from: Point): number {
+  const rx = from.x - start.x;
+  const ry = from.y - start.y;
   const p = rx * tangent.x + ry * tangent.y;
   const q = tangent.x * ry - tangent.y * rx;
   return Math.atan2(curvature * p, 1 - curvature * q);
@@ -98,12 +97,14 @@ function best(
 ): OnContour {
   let found: OnSegment | null = null;
   let index = 0;
-  for (let i = 0; i < contour.length; i += 1) {
-    const place = measure(contour[i] as Segment);
+  let count = 0;
+  for (const segment of contour) {
+    const place = measure(segment);
     if (found === null || sense * (place.distance - found.distance) > 0) {
       found = place;
-      index = i;
+      index = count;
     }
+    count += 1;
   }
   if (found === null) throw new Error('An empty contour has no nearest or farthest point.');
   return { point: found.point, index, t: found.t, distance: found.distance };

@@ -141,10 +141,10 @@ export function tangentAt(segment: Segment, t: number): Vector {
 }
 
 /**
- * Curvature (1/mm) at share `t`, positive turning left; the same all along a
- * line or an arc, 0 for a line and for a piece without length.
+ * Curvature, 1/mm, positive turning left; the same all along a piece, 0 for a
+ * line and for a piece without length.
  */
-export function curvatureAt(segment: Segment, _t = 0): number {
+export function curvature(segment: Segment): number {
   const k = segment.bulge;
   const size = chordOf(segment);
   // neither a line nor a point turns

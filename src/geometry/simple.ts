@@ -1,7 +1,7 @@
-import type { Contour, Region, Segment } from './shape.ts';
+import type { Contour, Point, Region, Segment } from './shape.ts';
 import { contourArea } from './area.ts';
 import { boundsGap, segmentBounds } from './bounds.ts';
-import { isClosed } from './contour.ts';
+import { contourEnd, isClosed } from './contour.ts';
 import { intersectSegments } from './intersect.ts';
 import { pointAt, segmentLength } from './segment.ts';
 import { nearPoint, TOLERANCE } from './tolerance.ts';
@@ -16,24 +16,23 @@ const AT_JOIN = 8 * TOLERANCE;
  * except at the join of neighbours. Either sense of walking.
  */
 export function isSimpleOutline(region: Region): boolean {
-  const count = region.length;
   // one piece can't close on itself without being a point
-  if (count < 2 || !isClosed(region)) return false;
-  for (let i = 0; i < count; i += 1) {
-    const segment = region[i] as Segment;
-    const next = region[(i + 1) % count] as Segment;
-    if (segmentLength(segment) <= TOLERANCE || !nearPoint(segment.b, next.a)) return false;
+  if (region.length < 2) return false;
+  let last = contourEnd(region);
+  for (const segment of region) {
+    if (segmentLength(segment) <= TOLERANCE || !nearPoint(last, segment.a)) return false;
+    last = segment.b;
   }
-  const boxes = region.map(segmentBounds);
-  for (let i = 0; i < count; i += 1) {
-    for (let j = i + 1; j < count; j += 1) {
-      const boxI = boxes[i];
-      const boxJ = boxes[j];
-      if (boxI === undefined || boxJ === undefined || boundsGap(boxI, boxJ) > TOLERANCE) continue;
-      if (!meetAtJoinsOnly(region, i, j)) return false;
-    }
-  }
-  return true;
+  const pieces = region.map((segment) => ({ segment, box: segmentBounds(segment) }));
+  return pieces.every((one, i) =>
+    pieces.every((two, j) => {
+      if (j <= i || boundsGap(one.box, two.box) > TOLERANCE) return true;
+      const joins: Point[] = [];
+      if (j === i + 1) joins.push(one.segment.b);
+      if (i === 0 && j === region.length - 1) joins.push(one.segment.a);
+      return meetOnlyAt(joins, one.segment, two.segment);
+    }),
+  );
 }
 
 /** Sense in which a closed contour is walked; null when it encloses less than the tolerance squared. */
@@ -69,14 +68,8 @@ function sameSegment(one: Segment, two: Segment | undefined): boolean {
   );
 }
 
-function meetAtJoinsOnly(region: Region, i: number, j: number): boolean {
-  const first = region[i] as Segment;
-  const second = region[j] as Segment;
-  const joinedAfter = j === i + 1;
-  const joinedBefore = i === 0 && j === region.length - 1;
-  return intersectSegments(first, second).every(
-    ({ point }) =>
-      (joinedAfter && distance(point, first.b) <= AT_JOIN) ||
-      (joinedBefore && distance(point, first.a) <= AT_JOIN),
+function meetOnlyAt(joins: readonly Point[], first: Segment, second: Segment): boolean {
+  return intersectSegments(first, second).every(({ point }) =>
+    joins.some((join) => distance(point, join) <= AT_JOIN),
   );
 }
