@@ -1,0 +1,62 @@
+import type { Contour, Point, Vector } from '../geometry/index.ts';
+import { add, cross, dot, scale, tangentAt } from '../geometry/index.ts';
+import type { Side, SurfaceLine } from '../joint/index.ts';
+import { toDeg, rad } from '../units/index.ts';
+import type { Measurement, Witness } from './measurement.ts';
+import { measuredAngle } from './witness.ts';
+
+/** Length of the two arms that show a toe angle, mm. */
+const ARM = 1;
+
+interface ToeAngle {
+  readonly value: number;
+  readonly witness: Witness;
+}
+
+/**
+ * Angle at each toe through the air between the surface line and the tangent
+ * of the face, degrees: 180 is flush, under 90 overhangs, over 180 dips below
+ * the surface; `toeAngle` is the smaller (ISO 6520-1, 505; from memory, verify).
+ */
+export function toeAngles({ bead, toes, surfaces }: Side): Measurement[] {
+  // not yet welded
+  if (bead === null || toes === null) return [];
+  const first = angleAt(toes[0], surfaces[0], tangentFromStart(bead));
+  const second = angleAt(toes[1], surfaces[1], tangentFromEnd(bead));
+  const smaller = first.value <= second.value ? first : second;
+  return [
+    measuredAngle('toeAngle1', first.value, first.witness),
+    measuredAngle('toeAngle2', second.value, second.witness),
+    measuredAngle('toeAngle', smaller.value, smaller.witness),
+  ];
+}
+
+function angleAt(toe: Point, { along, normal }: SurfaceLine, tangent: Vector): ToeAngle {
+  const turn = toDeg(rad(Math.atan2(dot(tangent, normal), dot(tangent, along))));
+  // counted on through the air: a face that dips into the metal opens beyond 180
+  const value = turn < -90 ? turn + 360 : turn;
+  const onSurface = add(toe, scale(along, ARM));
+  const onFace = add(toe, scale(tangent, ARM));
+  const airOnLeft = cross(along, normal) > 0;
+  return {
+    value,
+    witness: {
+      kind: 'angle',
+      vertex: toe,
+      from: airOnLeft ? onSurface : onFace,
+      to: airOnLeft ? onFace : onSurface,
+    },
+  };
+}
+
+/** Direction in which the bead leaves its first end. */
+function tangentFromStart(bead: Contour): Vector {
+  const first = bead[0];
+  return first === undefined ? { x: 0, y: 0 } : tangentAt(first, 0);
+}
+
+/** Direction in which the bead, walked backwards, leaves its last end. */
+function tangentFromEnd(bead: Contour): Vector {
+  const last = bead.at(-1);
+  return last === undefined ? { x: 0, y: 0 } : scale(tangentAt(last, 1), -1);
+}

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import type { MeasurementId } from '../../src/measure/index.ts';
+import { measure } from '../../src/measure/index.ts';
+import { handFillet } from '../section-fixtures.ts';
+import table from './data/fillet.json';
+
+// Source: closed forms of plane geometry (derived), stated in the data file.
+
+interface FilletCase {
+  readonly id: string;
+  readonly inputs: {
+    readonly leg1: number;
+    readonly leg2: number;
+    readonly dihedral_deg: number;
+    readonly faceSagitta: number;
+  };
+  readonly expected: Readonly<Record<string, unknown>>;
+}
+
+/** The name of each quantity in the data file, and the measurement that it is. */
+const fields: readonly (readonly [string, MeasurementId])[] = [
+  ['leg1', 'leg1'],
+  ['leg2', 'leg2'],
+  ['chord_faceWidth', 'chordLength'],
+  ['theoreticalThroat_chord', 'chordThroat'],
+  ['actualThroat_minRootToFace', 'actualThroat'],
+  ['isoThroat_a_isosceles', 'isoscelesThroat'],
+  ['convexity', 'convexity'],
+  ['concavity', 'concavity'],
+  ['effectiveThroat_minOfChordAndFace', 'effectiveThroat'],
+  ['sizeEqualLeg_isosceles', 'sizeEqual'],
+  // the leg that runs from toe 2 square to plate 1 is named for its toe here
+  ['perpLeg1_toe2ToPlate1', 'perpendicularLeg2'],
+  ['perpLeg2_toe1ToPlate2', 'perpendicularLeg1'],
+  ['weldArea', 'weldArea'],
+  ['toeAngle1_throughAir_deg', 'toeAngle1'],
+  ['toeAngle2_throughAir_deg', 'toeAngle2'],
+  ['massSteel_kg_per_m_rho7850', 'mass'],
+];
+
+describe.each(table.cases as readonly FilletCase[])('fillet $id', ({ inputs, expected }) => {
+  const { values } = measure(
+    handFillet({
+      dihedral: inputs.dihedral_deg,
+      leg1: inputs.leg1,
+      leg2: inputs.leg2,
+      sagitta: inputs.faceSagitta,
+    }),
+  );
+
+  it.each(fields)('has the %s of the closed form as its %s', (field, id) => {
+    const measured = values[id]?.value ?? NaN;
+    expect(Math.abs(measured - (expected[field] as number))).toBeLessThan(1e-9);
+  });
+
+  it('has the unequal size of the closed form, parallel to the chord', () => {
+    const [size1, size2] = expected['sizeUnequal_parallelToChord'] as [number, number];
+    expect(values['sizePair.1']?.value).toBeCloseTo(size1, 9);
+    expect(values['sizePair.2']?.value).toBeCloseTo(size2, 9);
+  });
+
+  it('has a theoretical throat of chord throat less concavity', () => {
+    const chordThroat = expected['theoreticalThroat_chord'] as number;
+    const concavity = expected['concavity'] as number;
+    expect(values.theoreticalThroat?.value).toBeCloseTo(chordThroat - concavity, 9);
+  });
+});

@@ -1,0 +1,125 @@
+import type { Contour, Point, Region, Vector } from '../src/geometry/index.ts';
+import type { Section, Side, SurfaceLine } from '../src/joint/index.ts';
+
+/**
+ * Sections put together by hand from points and bulges. What is measured on
+ * them owes nothing to `build`: the shape is the only thing that both know.
+ */
+
+export const at = (x: number, y: number): Point => ({ x, y });
+
+/** A contour from points; `bulges[i]` bends the piece that leaves point i (0 when left out). */
+export function pathOf(points: readonly Point[], bulges: readonly number[] = []): Contour {
+  return points.slice(1).map((b, i) => ({ a: points[i] as Point, b, bulge: bulges[i] ?? 0 }));
+}
+
+/** The closed contour through these points. */
+export const regionOf = (points: readonly Point[]): Region =>
+  pathOf([...points, points[0] as Point]);
+
+export const polar = (length: number, degrees: number): Point => {
+  const angle = (degrees * Math.PI) / 180;
+  return { x: length * Math.cos(angle), y: length * Math.sin(angle) };
+};
+
+const lineAt = (origin: Point, along: Vector, normal: Vector): SurfaceLine => ({
+  origin,
+  along,
+  normal,
+});
+
+const emptySide = (surfaces: readonly [SurfaceLine, SurfaceLine]): Side => ({
+  outline: [],
+  surfaces,
+  grooveEdges: null,
+  bead: null,
+  toes: null,
+  lips: null,
+  beyond: [[], []],
+  undercuts: [[], []],
+});
+
+export interface HandFillet {
+  readonly dihedral?: number;
+  readonly leg1: number;
+  readonly leg2: number;
+  /** Height of a one-arc face off the chord, positive convex. Not used with `bead`. */
+  readonly sagitta?: number;
+  /** The exposed weld metal from toe 1 to toe 2, instead of one arc. */
+  readonly bead?: Contour;
+  readonly lips?: readonly [Point, Point];
+  readonly weldRoots?: readonly Point[];
+  readonly plate2Corner?: Point;
+  readonly edge?: Contour | null;
+  readonly undercuts?: readonly [Contour, Contour];
+  readonly deposits?: readonly Region[];
+}
+
+/** A welded tee (or lap, with `edge`) with O at the origin and plate 1's surface along +x. */
+export function handFillet(fillet: HandFillet): Section {
+  const { dihedral = 90, leg1, leg2, sagitta = 0 } = fillet;
+  const o = at(0, 0);
+  const along2 = polar(1, dihedral);
+  const surfaces = [
+    lineAt(o, at(1, 0), at(0, 1)),
+    // out of plate 2: a quarter turn clockwise from its direction
+    lineAt(o, along2, at(along2.y, -along2.x)),
+  ] as const;
+  const toe1 = at(leg1, 0);
+  const toe2 = polar(leg2, dihedral);
+  const chord = Math.hypot(toe2.x - toe1.x, toe2.y - toe1.y);
+  // toe 1 to toe 2 has the air on its right, where a positive bulge bends to
+  const bead = fillet.bead ?? pathOf([toe1, toe2], [(2 * sagitta) / chord]);
+  const into1 = at(0, -10);
+  const into2 = at(-10 * along2.y, 10 * along2.x);
+  const far1 = at(60, 0);
+  const far2 = polar(60, dihedral);
+  const start = bead[0]?.a ?? toe1;
+  const end = bead.at(-1)?.b ?? toe2;
+  return {
+    kind: 'fillet',
+    stage: 'welded',
+    form: fillet.edge ? 'lap' : 'tee',
+    product: 'plate',
+    plates: [
+      regionOf([at(-20, 0), at(-20, -10), at(60, -10), far1]),
+      regionOf([o, far2, at(far2.x + into2.x, far2.y + into2.y), into2]),
+    ],
+    plateSurfaces: [
+      { face: surfaces[0], opposite: lineAt(into1, at(1, 0), at(0, -1)) },
+      { face: surfaces[1], opposite: lineAt(into2, along2, at(-along2.y, along2.x)) },
+    ],
+    welds: [],
+    deposits: fillet.deposits ?? [[...pathOf([o, start]), ...bead, ...pathOf([end, o])]],
+    backing: null,
+    spatter: [],
+    face: {
+      outline: [],
+      surfaces,
+      grooveEdges: null,
+      bead,
+      toes: [start, end],
+      lips: fillet.lips ?? [start, end],
+      beyond: [pathOf([start, far1]), pathOf([end, far2])],
+      undercuts: fillet.undercuts ?? [[], []],
+    },
+    root: null,
+    groove: null,
+    filletRoot: {
+      weldRoots: fillet.weldRoots ?? [o],
+      plate2Corner: fillet.plate2Corner ?? o,
+      edge: fillet.edge ?? null,
+    },
+  };
+}
+
+/** The same joint before welding. */
+export function unwelded(section: Section): Section {
+  return {
+    ...section,
+    stage: 'fitUp',
+    welds: [],
+    deposits: [],
+    face: emptySide(section.face.surfaces),
+  };
+}
