@@ -53,12 +53,16 @@ export default ts.config(
     },
     rules: {
       'house/explained-suppressions': 'error',
-      eqeqeq: 'error',
+      eqeqeq: ['error', 'always', { null: 'ignore' }],
       'no-restricted-syntax': ['error', NO_MARKUP_FROM_DATA],
       '@typescript-eslint/ban-ts-comment': ['error', { minimumDescriptionLength: 10 }],
       '@typescript-eslint/consistent-type-definitions': 'off',
       '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      // `points[i] as Point` names what it asserts; the other style, `!`, stays forbidden.
+      '@typescript-eslint/non-nullable-type-assertion-style': 'off',
+      // A branded number is a number: -mm(3) is meant.
+      '@typescript-eslint/no-unsafe-unary-minus': 'off',
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
       '@typescript-eslint/switch-exhaustiveness-check': [
         'error',
