@@ -1,0 +1,91 @@
+import {
+  crownTowards,
+  distance,
+  dot,
+  extremeFromLine,
+  pointAt,
+  tangentAt,
+} from '../geometry/index.ts';
+import type { Contour, Point, Segment } from '../geometry/index.ts';
+import { bead } from './bead.ts';
+import { profileFolds, type BeadShape } from './bead-profile.ts';
+import type { FilletJoint, PlateNumber } from './joint.ts';
+import { refuse } from './refuse.ts';
+import type { SurfaceLine } from './section.ts';
+
+/** A face leaves its plate at no flatter an angle (its sine), and comes no nearer to it farther on, mm. */
+const LEAST_RISE = 0.01;
+const LEAST_CLEARANCE = 0.01;
+
+/**
+ * The face of a fillet from fused toe 1 to fused toe 2. Refused when it would
+ * fold over, run into a plate or (hollow) pass behind the root: all that stays
+ * between the two surface lines is in front of the root.
+ */
+export function filletFace(
+  joint: FilletJoint,
+  surfaces: readonly [SurfaceLine, SurfaceLine],
+  toes: readonly [Point, Point],
+): Contour {
+  const shape: BeadShape = {
+    rise: joint.convexity,
+    shift: joint.crownShift,
+    reverse: joint.reverseCurve,
+    dip: 0,
+  };
+  const chord = distance(toes[0], toes[1]);
+  if (profileFolds(chord, shape)) refuse('reverseCurve', null, 'joint_error_face_folds');
+  const face = bead(
+    [
+      { toe: toes[0], surface: surfaces[0], overlap: joint.overlap1, overlapField: 'overlap1' },
+      { toe: toes[1], surface: surfaces[1], overlap: joint.overlap2, overlapField: 'overlap2' },
+    ],
+    'right',
+    shape,
+  );
+  for (const plate of [1, 2] as const) {
+    const surface = surfaces[plate - 1] as SurfaceLine;
+    if (!standsClear(face, surface, plate)) refuseFace(joint, plate, chord);
+  }
+  return face;
+}
+
+/** Whether the face rises off this plate's surface at the toe and stays off it all the way. */
+function standsClear(face: Contour, { origin, normal }: SurfaceLine, plate: PlateNumber): boolean {
+  const atToe = (plate === 1 ? face[0] : face[face.length - 1]) as Segment;
+  const rest = plate === 1 ? face.slice(1) : face.slice(0, -1);
+  const tangent = tangentAt(atToe, plate === 1 ? 0 : 1);
+  const rise = plate === 1 ? dot(tangent, normal) : -dot(tangent, normal);
+  if (rise < LEAST_RISE) return false;
+
+  const height = (p: Point): number => (p.x - origin.x) * normal.x + (p.y - origin.y) * normal.y;
+  const down = { x: -normal.x, y: -normal.y };
+  const lowest = crownTowards(atToe, down);
+  if (lowest !== null && height(pointAt(atToe, lowest)) < LEAST_CLEARANCE) return false;
+  if (height(plate === 1 ? atToe.b : atToe.a) < LEAST_CLEARANCE) return false;
+  return rest.length === 0 || extremeFromLine(rest, origin, down).value < -LEAST_CLEARANCE;
+}
+
+function refuseFace(joint: FilletJoint, plate: PlateNumber, chord: number): never {
+  const { convexity, crownShift, reverseCurve, overlap1, overlap2 } = joint;
+  const field = reverseCurve === 0 ? 'convexity' : 'reverseCurve';
+  const plain = crownShift === 0 && reverseCurve === 0 && overlap1 === 0 && overlap2 === 0;
+  const bound = plain ? plainBound(joint, plate, chord) : null;
+  return convexity < 0 || reverseCurve !== 0
+    ? refuse(field, bound, 'joint_error_face_behind_surface', { plate })
+    : refuse(field, bound, 'joint_error_face_into_plate', { plate });
+}
+
+/**
+ * The crown height at which a one-arc face leaves the plate at the least angle.
+ * The arc turns 2 atan(2h/c) off the chord at each toe, and the chord leaves
+ * surface i at β with sin β = opposite leg · sin ψ / c (law of sines). Derived.
+ */
+function plainBound(joint: FilletJoint, plate: PlateNumber, chord: number): number {
+  const psi = (joint.dihedralAngle * Math.PI) / 180;
+  const [own, other] = plate === 1 ? [joint.leg1, joint.leg2] : [joint.leg2, joint.leg1];
+  const beta = Math.atan2(other * Math.sin(psi), own - other * Math.cos(psi));
+  const least = Math.asin(LEAST_RISE);
+  const turn = joint.convexity < 0 ? -(beta - least) : Math.PI - beta - least;
+  return (chord / 2) * Math.tan(turn / 2);
+}
