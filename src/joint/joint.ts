@@ -62,13 +62,7 @@ export interface FilletJoint extends CommonJoint {
 }
 
 export type Preparation =
-  | 'square'
-  | 'singleV'
-  | 'doubleV'
-  | 'singleBevel'
-  | 'doubleBevel'
-  | 'singleU'
-  | 'singleJ';
+  'square' | 'singleV' | 'doubleV' | 'singleBevel' | 'doubleBevel' | 'singleU' | 'singleJ';
 
 export interface ButtJoint extends CommonJoint {
   readonly kind: 'butt';
