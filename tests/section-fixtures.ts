@@ -123,3 +123,98 @@ export function unwelded(section: Section): Section {
     face: emptySide(section.face.surfaces),
   };
 }
+
+export interface HandButt {
+  readonly t1: number;
+  readonly t2?: number;
+  /** Plate 2's root surface above plate 1's. */
+  readonly step?: number;
+  readonly opening?: number;
+  /** Setback of each face groove edge from its nose. */
+  readonly setback?: number;
+  readonly rootFace?: number;
+  /** Exposed face metal from toe 1 to toe 2; none leaves the joint at fit-up. */
+  readonly faceBead?: Contour;
+  readonly rootBead?: Contour;
+  readonly faceLips?: readonly [Point, Point];
+  readonly faceUndercuts?: readonly [Contour, Contour];
+  readonly rootUndercuts?: readonly [Contour, Contour];
+  readonly unfused?: readonly [Contour, Contour];
+  readonly deposits?: readonly Region[];
+}
+
+/** A single-V butt joint of level plates: plate 1 to the left, its root surface on y = 0. */
+export function handButt(butt: HandButt): Section {
+  const { t1, t2 = t1, step = 0, opening = 2, setback = 5, rootFace = 1 } = butt;
+  const half = opening / 2;
+  const [up, down] = [at(0, 1), at(0, -1)];
+  const [left, right] = [at(-1, 0), at(1, 0)];
+  const root1 = at(-half, 0);
+  const nose1 = at(-half, rootFace);
+  const edge1 = at(-half - setback, t1);
+  const root2 = at(half, step);
+  const nose2 = at(half, step + rootFace);
+  const edge2 = at(half + setback, step + t2);
+  const face = [lineAt(edge1, left, up), lineAt(edge2, right, up)] as const;
+  const root = [lineAt(root1, left, down), lineAt(root2, right, down)] as const;
+  const welded = butt.faceBead !== undefined;
+  return {
+    kind: 'butt',
+    stage: welded ? 'welded' : 'fitUp',
+    form: 'singleV',
+    product: 'plate',
+    plates: [
+      regionOf([root1, nose1, edge1, at(-60, t1), at(-60, 0)]),
+      regionOf([root2, at(60, step), at(60, step + t2), edge2, nose2]),
+    ],
+    plateSurfaces: [
+      { face: face[0], opposite: root[0] },
+      { face: face[1], opposite: root[1] },
+    ],
+    welds: [],
+    deposits: butt.deposits ?? [],
+    backing: null,
+    spatter: [],
+    face: handSide(face, [edge1, edge2], butt.faceBead, butt.faceUndercuts, butt.faceLips),
+    root: handSide(root, [root1, root2], butt.rootBead, butt.rootUndercuts),
+    groove: {
+      preparedEdges: [pathOf([root1, nose1, edge1]), pathOf([root2, nose2, edge2])],
+      faceBevels: [pathOf([nose1, edge1]), pathOf([nose2, edge2])],
+      rootBevels: [null, null],
+      rootFaces: [pathOf([root1, nose1]), pathOf([root2, nose2])],
+      unfused:
+        butt.unfused ??
+        (welded ? [[], []] : [pathOf([root1, nose1, edge1]), pathOf([root2, nose2, edge2])]),
+      void: [regionOf([root1, root2, nose2, edge2, edge1, nose1])],
+    },
+    filletRoot: null,
+  };
+}
+
+function handSide(
+  surfaces: readonly [SurfaceLine, SurfaceLine],
+  grooveEdges: readonly [Point, Point],
+  bead: Contour | undefined,
+  undercuts: readonly [Contour, Contour] = [[], []],
+  lips?: readonly [Point, Point],
+): Side {
+  const far1 = at(-60, grooveEdges[0].y);
+  const far2 = at(60, grooveEdges[1].y);
+  const first = bead?.[0]?.a;
+  const last = bead?.at(-1)?.b;
+  if (bead === undefined || first === undefined || last === undefined) {
+    const outline = [...pathOf([far1, grooveEdges[0]]), ...pathOf([grooveEdges[1], far2])];
+    return { ...emptySide(surfaces), grooveEdges, outline };
+  }
+  const beyond = [pathOf([first, far1]), pathOf([last, far2])] as const;
+  return {
+    outline: [...pathOf([far1, first]), ...bead, ...pathOf([last, far2])],
+    surfaces,
+    grooveEdges,
+    bead,
+    toes: [first, last],
+    lips: lips ?? [first, last],
+    beyond,
+    undercuts,
+  };
+}

@@ -1,5 +1,6 @@
 import type { Section } from '../joint/index.ts';
 import { areas } from './area.ts';
+import { buttMeasurements } from './butt.ts';
 import { filletMeasurements } from './fillet.ts';
 import type { Measurement, MeasurementId, Measurements } from './measurement.ts';
 import { overlaps } from './overlap.ts';
@@ -14,6 +15,7 @@ export function measure(section: Section): Measurements {
   const found = [
     thicknesses(section),
     filletMeasurements(section),
+    buttMeasurements(section),
     faceMeasurements(section),
     areas(section),
   ];

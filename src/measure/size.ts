@@ -72,7 +72,7 @@ export interface SizeForRatio extends SizeTriangle {
 export function sizeForRatio(section: Section, ratio: number): SizeForRatio | null {
   const landmarks = filletLandmarks(section);
   // no fillet weld to fit a triangle in
-  if (landmarks === null || landmarks.weld === null) return null;
+  if (!landmarks?.weld) return null;
   // no shape to fit
   if (!(ratio > 0 && Number.isFinite(ratio))) return null;
   const triangle = largestTriangle(landmarks, landmarks.weld, ratio);

@@ -1,8 +1,8 @@
 import type { Contour, Point } from '../geometry/index.ts';
 import { contourEnd, scale } from '../geometry/index.ts';
 import type { PlateNumber, Side, SurfaceLine } from '../joint/index.ts';
-import { extremeInBand } from './band.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
+import { highestWithin } from './strip.ts';
 import { footOn, stationOn } from './surface-line.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
@@ -65,7 +65,8 @@ function outsideEdge(
 ): Measurement[] {
   const { origin, along, normal } = surface;
   const from = edge === null ? -Infinity : stationOn(surface, edge);
-  const deepest = extremeInBand(groove, { origin, along, from, to: Infinity }, scale(normal, -1));
+  const walls = edge === null ? [] : [{ through: edge, inward: along }];
+  const deepest = highestWithin(groove, walls, origin, scale(normal, -1));
   const end = contourEnd(groove);
   const start = (groove[0] as Contour[number]).a;
   const width = stationOn(surface, end) - Math.max(stationOn(surface, start), from);

@@ -1,0 +1,82 @@
+import type { Contour } from '../geometry/index.ts';
+import {
+  add,
+  centre,
+  distance,
+  dot,
+  extremeInDirection,
+  pointAt,
+  radius,
+  scale,
+  subtract,
+} from '../geometry/index.ts';
+import type { Groove, Side, SurfaceLine } from '../joint/index.ts';
+import type { Measurement } from './measurement.ts';
+import { measuredLength, noWitness, span } from './witness.ts';
+
+/**
+ * The prepared edges of a butt joint, mm (AWS A3.0 and ISO 9692-1 terms, from
+ * memory, verify). rootOpening: least gap between them along plate 1's surface
+ * direction. rootFace: unbevelled height of each, along its plate's normal, and
+ * the lesser of the two. rootRadius: of the curve of a U or J. grooveWidth:
+ * straight between the groove edges on the face side.
+ */
+export function preparation(groove: Groove, face: Side): Measurement[] {
+  return [
+    ...rootOpening(groove, face.surfaces[0]),
+    ...rootFaces(groove, face.surfaces),
+    ...rootRadius(groove),
+    ...grooveWidth(face),
+  ];
+}
+
+function rootOpening({ preparedEdges }: Groove, { along }: SurfaceLine): Measurement[] {
+  const [edge1, edge2] = preparedEdges;
+  // no edge to measure from
+  if (edge1.length === 0 || edge2.length === 0) return [];
+  const across = scale(along, -1);
+  const near = extremeInDirection(edge1, across);
+  const far = extremeInDirection(edge2, along);
+  const opening = -far.value - near.value;
+  const end = add(near.point, scale(across, opening));
+  return [measuredLength('rootOpening', opening, span(near.point, end, [[far.point, end]]))];
+}
+
+function rootFaces(groove: Groove, surfaces: Side['surfaces']): Measurement[] {
+  const bevelled = [...groove.faceBevels, ...groove.rootBevels].some((bevel) => bevel !== null);
+  // square edges: nothing is left unbevelled because nothing is bevelled
+  if (!bevelled) return [];
+  const first = rootFace('rootFace1', groove.rootFaces[0], surfaces[0]);
+  const second = rootFace('rootFace2', groove.rootFaces[1], surfaces[1]);
+  const lesser = (first.value ?? 0) <= (second.value ?? 0) ? first : second;
+  return [first, second, { ...lesser, id: 'rootFace' }];
+}
+
+function rootFace(
+  id: 'rootFace1' | 'rootFace2',
+  contour: Contour,
+  { normal }: SurfaceLine,
+): Measurement {
+  const first = contour[0];
+  const last = contour.at(-1);
+  // a feather edge
+  if (first === undefined || last === undefined) return measuredLength(id, 0, noWitness);
+  const height = Math.abs(dot(subtract(last.b, first.a), normal));
+  return measuredLength(id, height, span(first.a, last.b));
+}
+
+function rootRadius({ preparedEdges }: Groove): Measurement[] {
+  const arcs = preparedEdges.flat().filter(({ bulge }) => bulge !== 0);
+  const [smallest] = arcs.sort((a, b) => radius(a) - radius(b));
+  const middle = smallest === undefined ? null : centre(smallest);
+  // straight edges
+  if (smallest === undefined || middle === null) return [];
+  const witness = span(middle, pointAt(smallest, 0.5));
+  return [measuredLength('rootRadius', radius(smallest), witness)];
+}
+
+function grooveWidth({ grooveEdges }: Side): Measurement[] {
+  // where the edges were isn't known
+  if (grooveEdges === null) return [];
+  return [measuredLength('grooveWidth', distance(...grooveEdges), span(...grooveEdges))];
+}

@@ -1,0 +1,57 @@
+import type { Contour, Point, Vector } from '../geometry/index.ts';
+import {
+  atLeast,
+  crownTowards,
+  dot,
+  intersectLine,
+  perpendicularLeft,
+  pointAt,
+  subtract,
+} from '../geometry/index.ts';
+
+/** A straight wall; what counts lies on it or on the side that `inward` (unit, square to it) points to. */
+export interface Wall {
+  readonly through: Point;
+  readonly inward: Vector;
+}
+
+/** A place on a contour and its height, mm. */
+export interface Height {
+  readonly point: Point;
+  readonly value: number;
+}
+
+/**
+ * The place of a contour inside all `walls` that stands highest over the line
+ * through `origin` square to `normal` (unit); the earliest of equals. null when
+ * no part of the contour lies inside.
+ */
+export function highestWithin(
+  contour: Contour,
+  walls: readonly Wall[],
+  origin: Point,
+  normal: Vector,
+): Height | null {
+  let found: Height | null = null;
+  const offer = (point: Point): void => {
+    const value = dot(subtract(point, origin), normal);
+    if ((found === null || value > found.value) && isWithin(point, walls)) {
+      found = { point, value };
+    }
+  };
+  for (const segment of contour) {
+    offer(segment.a);
+    const crown = crownTowards(segment, normal);
+    if (crown !== null) offer(pointAt(segment, crown));
+    offer(segment.b);
+  }
+  for (const { through, inward } of walls) {
+    for (const { point } of intersectLine(through, perpendicularLeft(inward), contour)) {
+      offer(point);
+    }
+  }
+  return found;
+}
+
+const isWithin = (point: Point, walls: readonly Wall[]): boolean =>
+  walls.every(({ through, inward }) => atLeast(dot(subtract(point, through), inward), 0));

@@ -1,0 +1,80 @@
+import type { Point, Vector } from '../geometry/index.ts';
+import { dot, normalise, perpendicularLeft, scale, subtract } from '../geometry/index.ts';
+import type { Side, SurfaceLine } from '../joint/index.ts';
+import type { Measurement, MeasurementId } from './measurement.ts';
+import type { Height, Wall } from './strip.ts';
+import { highestWithin } from './strip.ts';
+import type { PointPair } from './witness.ts';
+import { measuredLength, noWitness, span } from './witness.ts';
+
+/**
+ * underfill: greatest depth of the face below the straight line between the
+ * groove edges, within the groove, normal to that line, mm (ISO 6520-1, 511;
+ * the datum is a reading decided here). underfillHigh: the same below whichever
+ * plate's surface line stands higher; shown, never judged.
+ */
+export function underfill(face: Side): Measurement[] {
+  const depth = belowDatum('underfill', face);
+  const high = belowHigher(face);
+  return [depth, high];
+}
+
+/** The same on the root side, below its own datum: root concavity (ISO 6520-1, 515). */
+export function rootConcavity(root: Side): Measurement[] {
+  return [belowDatum('rootConcavity', root)];
+}
+
+function belowDatum(id: MeasurementId, { bead, grooveEdges, surfaces }: Side): Measurement {
+  // nothing shows where the groove was
+  if (grooveEdges === null) return edgesUnknown(id);
+  // no weld metal shows on this side
+  if (bead === null) return measuredLength(id, 0, noWitness);
+  const [edge1, edge2] = grooveEdges;
+  const square = normalise(perpendicularLeft(subtract(edge2, edge1)));
+  const into = scale(square, dot(square, surfaces[0].normal) > 0 ? -1 : 1);
+  const deepest = highestWithin(bead, grooveWalls(grooveEdges, surfaces), edge1, into);
+  return depthOf(id, deepest, into, [[edge1, edge2]]);
+}
+
+function belowHigher({ bead, grooveEdges, surfaces }: Side): Measurement {
+  const id = 'underfillHigh';
+  // nothing shows where the groove was
+  if (grooveEdges === null) return edgesUnknown(id);
+  // no weld metal shows on this side
+  if (bead === null) return measuredLength(id, 0, noWitness);
+  const walls = grooveWalls(grooveEdges, surfaces);
+  const depths = surfaces.map(({ origin, normal }, i) => {
+    const into = scale(normal, -1);
+    const deepest = highestWithin(bead, walls, origin, into);
+    const edge = grooveEdges[i] as Point;
+    const foot = deepest === null ? edge : subtract(deepest.point, scale(into, deepest.value));
+    return depthOf(id, deepest, into, [[edge, foot]]);
+  }) as [Measurement, Measurement];
+  return (depths[0].value ?? 0) >= (depths[1].value ?? 0) ? depths[0] : depths[1];
+}
+
+/** What lies between the two groove edges, each wall along its own plate's normal. */
+function grooveWalls(
+  edges: readonly [Point, Point],
+  surfaces: readonly [SurfaceLine, SurfaceLine],
+): readonly Wall[] {
+  return [
+    { through: edges[0], inward: scale(surfaces[0].along, -1) },
+    { through: edges[1], inward: scale(surfaces[1].along, -1) },
+  ];
+}
+
+function depthOf(
+  id: MeasurementId,
+  deepest: Height | null,
+  into: Vector,
+  construction: readonly PointPair[],
+): Measurement {
+  // nowhere below the datum
+  if (deepest === null || deepest.value <= 0) return measuredLength(id, 0, noWitness);
+  const foot = subtract(deepest.point, scale(into, deepest.value));
+  return measuredLength(id, deepest.value, span(foot, deepest.point, [], construction));
+}
+
+const edgesUnknown = (id: MeasurementId): Measurement =>
+  measuredLength(id, null, noWitness, { key: 'measure_note_groove_edge_unknown' });
