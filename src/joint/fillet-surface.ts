@@ -48,7 +48,7 @@ export function filletSurface(
   const undercut = faceUndercut(joint, plate);
   const start = face[0]?.a ?? surface.origin;
   const first = path[0];
-  const onSurface = first !== undefined && first.bulge === 0 && end > joint[`leg${plate}`];
+  const onSurface = first?.bulge === 0 && end > joint[`leg${plate}`];
   const room = end === Infinity ? Infinity : onSurface ? lengthAlong(first.b, start) : 0;
   const endAngle = setUp.endAngle[(plate - 1) as 0 | 1];
   const edgeLean = endAngle < Math.PI / 2 ? 1 / Math.tan(endAngle) : 0;

@@ -1,0 +1,133 @@
+import type { Message, MessageValue } from '../units/index.ts';
+import { JointError } from './joint-error.ts';
+import type { Joint } from './joint.ts';
+import type { ParameterRange } from './parameter.ts';
+import { choicesOfKind, parametersFor, spatterBounds } from './ranges.ts';
+
+/** What is wrong with one field of a value that ought to be a joint. */
+export interface JointFault {
+  /** path of the field, such as `spatter.0.height`; empty for the whole value */
+  readonly field: string;
+  readonly bound: number | null;
+  readonly reason: Message;
+}
+
+/** Bounds of a number and its unit. */
+export type Bounds = Pick<ParameterRange, 'min' | 'max' | 'unit'>;
+
+type PlainObject = Readonly<Record<string, unknown>>;
+
+/** A joint read from outside (file, link, lesson); the first fault is thrown as a JointError. */
+export function parseJoint(value: unknown): Joint {
+  const [fault] = jointFaults(value);
+  if (fault) throw new JointError(fault.field, fault.bound, fault.reason);
+  // every field has been seen to be there, of its type and within its bounds, and no other
+  return value as Joint;
+}
+
+/** Everything that keeps a value from being a joint; empty when it is one. Whether it can be built is for `build` to say. */
+export function jointFaults(value: unknown): readonly JointFault[] {
+  if (!isObject(value)) return [fault('', 'joint_error_not_an_object')];
+  const kind = own(value, 'kind');
+  if (kind !== 'fillet' && kind !== 'butt') return [fault('kind', 'joint_error_kind')];
+  const version = own(value, 'version');
+  if (version !== 1) return [fault('version', 'joint_error_version')];
+
+  const choices = choicesOfKind(kind);
+  const ranges = parametersFor(kind);
+  const faults = fieldFaults(value, '', [...choices, ...ranges, { field: 'spatter' }]);
+  for (const { field, values } of choices) {
+    if (Object.hasOwn(value, field)) faults.push(...choiceFaults(own(value, field), field, values));
+  }
+  for (const range of ranges) {
+    if (Object.hasOwn(value, range.field)) {
+      faults.push(...rangeFaults(own(value, range.field), range.field, range));
+    }
+  }
+  if (Object.hasOwn(value, 'spatter')) faults.push(...spatterFaults(own(value, 'spatter')));
+  return faults;
+}
+
+/** What is wrong with a number that should lie within bounds; NaN and Infinity are no numbers here. */
+export function rangeFaults(
+  value: unknown,
+  field: string,
+  { min, max, unit }: Bounds,
+): readonly JointFault[] {
+  if (typeof value !== 'number' || !Number.isFinite(value)) {
+    return [fault(field, 'joint_error_not_a_number')];
+  }
+  if (value >= min && value <= max) return [];
+  return [
+    fault(
+      field,
+      'joint_error_out_of_range',
+      { least: { value: min, unit }, most: { value: max, unit } },
+      value < min ? min : max,
+    ),
+  ];
+}
+
+function choiceFaults(
+  value: unknown,
+  field: string,
+  values: readonly unknown[],
+): readonly JointFault[] {
+  if (values.includes(value)) return [];
+  return [fault(field, 'joint_error_unknown_choice', { choices: values.join(', ') })];
+}
+
+function spatterFaults(value: unknown): readonly JointFault[] {
+  if (!Array.isArray(value)) return [fault('spatter', 'joint_error_not_a_list')];
+  const { place, height, most } = spatterBounds;
+  if (value.length > most) return [fault('spatter', 'joint_error_too_much_spatter', { most })];
+  return value.flatMap((bump: unknown, index) => {
+    const at = `spatter.${index}`;
+    if (!isObject(bump)) return [fault(at, 'joint_error_not_an_object')];
+    const fields = [{ field: 'plate' }, { field: 'place' }, { field: 'height' }];
+    const faults = fieldFaults(bump, `${at}.`, fields);
+    if (faults.length > 0) return faults;
+    return [
+      ...choiceFaults(own(bump, 'plate'), `${at}.plate`, [1, 2]),
+      ...rangeFaults(own(bump, 'place'), `${at}.place`, place),
+      ...rangeFaults(own(bump, 'height'), `${at}.height`, height),
+    ];
+  });
+}
+
+/** Fields missing and fields that don't belong there. */
+function fieldFaults(
+  value: PlainObject,
+  path: string,
+  fields: readonly { readonly field: string }[],
+): JointFault[] {
+  const known = new Set(fields.map(({ field }) => field));
+  return [
+    ...Object.keys(value)
+      .filter((field) => !known.has(field))
+      .map((field) => fault(path + field, 'joint_error_unknown_field')),
+    ...[...known]
+      .filter((field) => !Object.hasOwn(value, field))
+      .map((field) => fault(path + field, 'joint_error_missing_field')),
+  ];
+}
+
+function isObject(value: unknown): value is PlainObject {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** Only what the value itself says: nothing from a prototype. */
+function own(value: PlainObject, field: string): unknown {
+  return Object.hasOwn(value, field) ? value[field] : undefined;
+}
+
+function fault(
+  field: string,
+  key: `joint_error_${string}`,
+  values?: Readonly<Record<string, MessageValue>>,
+  bound: number | null = null,
+): JointFault {
+  // the field is shown as it was written: a hostile file gets no long say
+  const named = field.length > 40 ? `${field.slice(0, 40)}…` : field;
+  return { field: named, bound, reason: values === undefined ? { key } : { key, values } };
+}
