@@ -50,7 +50,12 @@ function welded(joint: FilletJoint, setUp: FilletSetUp): Section {
   const walk1 = filletSurface(joint, setUp, 1, surfaceAhead(setUp, 1, toes[0]), face);
   const walk2 = filletSurface(joint, setUp, 2, path2, reverseContour(face));
   const spatter = [...walk1.spatter, ...walk2.spatter];
-  if (spatter.some((bump) => intersectContours(bump, face).length > 0)) {
+  const touches = (bump: Region, other: Contour): boolean =>
+    intersectContours(bump, other).length > 0;
+  if (
+    spatter.some((bump) => touches(bump, face)) ||
+    walk1.spatter.some((bump) => walk2.spatter.some((other) => touches(bump, other)))
+  ) {
     refuse('spatter', null, 'joint_error_spatter_in_weld');
   }
 

@@ -4,14 +4,6 @@ import { choicesOfKind, parametersFor, spatterBounds } from './ranges.ts';
 
 type Schema = Readonly<Record<string, unknown>>;
 
-/** JSON Schema (draft 2020-12) of a joint, generated from the parameter tables. */
-export const jointSchema: Schema = {
-  $schema: 'https://json-schema.org/draft/2020-12/schema',
-  title: 'Joint',
-  description: 'A butt or fillet joint in plain data: lengths in mm, angles in degrees.',
-  oneOf: [schemaOfKind('fillet'), schemaOfKind('butt')],
-};
-
 function schemaOfKind(kind: Joint['kind']): Schema {
   const properties: Record<string, Schema> = {};
   for (const choice of choicesOfKind(kind)) properties[choice.field] = schemaOfChoice(choice);
@@ -46,4 +38,12 @@ const spatterSchema: Schema = {
     required: ['plate', 'place', 'height'],
     additionalProperties: false,
   },
+};
+
+/** JSON Schema (draft 2020-12) of a joint, generated from the parameter tables. */
+export const jointSchema: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  title: 'Joint',
+  description: 'A butt or fillet joint in plain data: lengths in mm, angles in degrees.',
+  oneOf: [schemaOfKind('fillet'), schemaOfKind('butt')],
 };
