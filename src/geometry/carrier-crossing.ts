@@ -6,7 +6,7 @@ import { TOLERANCE } from './tolerance.ts';
 export interface CarrierCrossing {
   /** up to two crossing points */
   readonly crossings: readonly Point[];
-  /** the middle of the shallow lens or gap when they do no more than touch */
+  /** next to the middle of the shallow lens or gap when they do no more than touch */
   readonly touch: Point | null;
 }
 
@@ -14,8 +14,7 @@ const NONE: CarrierCrossing = { crossings: [], touch: null };
 
 /**
  * The meeting points of two whole lines or circles. Two that run into or miss
- * one another by no more than the tolerance touch, in the middle between their
- * crossings; parallel lines and concentric circles, coinciding ones included,
+ * one another by no more than the tolerance touch, on the line through both centres; parallel lines and concentric circles, coinciding ones included,
  * have no meeting points. Points are candidates: the caller checks their distance.
  *
  * With N the left normal at the start and κ the curvature, a carrier is where

@@ -4,7 +4,7 @@ import { carrierCrossing } from './carrier-crossing.ts';
 import { nearestOnSegment } from './nearest.ts';
 import { pointAt } from './segment.ts';
 import { TOLERANCE } from './tolerance.ts';
-import { distance } from './vector.ts';
+import { distance, midpoint } from './vector.ts';
 
 /** A point two pieces share. */
 export interface Meeting {
@@ -64,7 +64,7 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
     return true;
   };
   const { crossings, touch } = carrierCrossing(carrierOf(first), carrierOf(second));
-  if (touch === null || !accept(touch)) crossings.forEach(accept);
+  if (touch === null || !accept(settle(touch, first, second))) crossings.forEach(accept);
 
   found.sort((one, two) => one.tA - two.tA);
   let before = found[0];
@@ -76,4 +76,10 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
     before = after;
   }
   return found;
+}
+
+/** Half way between the two pieces, next to where their carriers were found to touch. */
+function settle(touch: Point, first: Segment, second: Segment): Point {
+  const onFirst = nearestOnSegment(touch, first).point;
+  return midpoint(onFirst, nearestOnSegment(onFirst, second).point);
 }
