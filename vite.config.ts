@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 import { contentSecurityPolicy } from './tests/config/content-security-policy.ts';
+import { lessons } from './tests/config/lessons-plugin.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -17,7 +18,7 @@ export default defineConfig({
   base: './',
   publicDir: here('./src/view/public'),
   cacheDir: here('./node_modules/.vite'),
-  plugins: [svelte({ configFile: false }), contentSecurityPolicy()],
+  plugins: [svelte({ configFile: false }), lessons(), contentSecurityPolicy()],
   build: {
     outDir: here('./dist'),
     emptyOutDir: true,

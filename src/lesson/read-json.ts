@@ -13,4 +13,3 @@ export function readJson(file: string, text: string): Readonly<Record<string, un
   }
   return data as Readonly<Record<string, unknown>>;
 }
-

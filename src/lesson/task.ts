@@ -45,7 +45,9 @@ function refuseIdle(file: string, task: Task): void {
     }
     return;
   }
-  const right = task.options.filter((option) => unmet(option.conditions, measurements).length === 0);
+  const right = task.options.filter(
+    (option) => unmet(option.conditions, measurements).length === 0,
+  );
   if (right.length !== 1) {
     throw new LessonError(file, task.id, `${right.length} options are true of its section, not 1`);
   }
