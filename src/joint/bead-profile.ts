@@ -1,5 +1,6 @@
 import { arc, distance, line } from '../geometry/index.ts';
 import type { Contour, Point, Segment } from '../geometry/index.ts';
+import { isNone } from './least-size.ts';
 
 /**
  * The exposed face of a bead between two end points, as tangent arcs.
@@ -115,7 +116,10 @@ export function profileFolds(chord: number, shape: BeadShape): boolean {
 }
 
 /** The swells and hollows in walking order; always at least the crown, even a flat one. */
-function swells(chord: number, { rise, shift, reverse, dip }: BeadShape): readonly Swell[] {
+function swells(chord: number, shape: BeadShape): readonly Swell[] {
+  const { rise, shift } = shape;
+  const reverse = isNone(shape.reverse) ? 0 : shape.reverse;
+  const dip = isNone(shape.dip) ? 0 : shape.dip;
   const width = widthFor(Math.abs(reverse), chord);
   const low = reverse < 0 ? width : 0;
   const high = reverse > 0 ? chord - width : chord;

@@ -1,6 +1,7 @@
 import { reverseContour } from '../geometry/index.ts';
 import type { Contour, Point, Segment } from '../geometry/index.ts';
 import { beadProfile, type BeadShape } from './bead-profile.ts';
+import { isNone } from './least-size.ts';
 import { overlapRoll, walkRoll, type OverlapRoll } from './overlap-roll.ts';
 import { refuse } from './refuse.ts';
 import type { SurfaceLine } from './section.ts';
@@ -39,7 +40,7 @@ export function bead(
 }
 
 function rollAt({ toe, surface, overlap }: BeadEnd): OverlapRoll | null {
-  return overlap > 0 ? overlapRoll(toe, surface, overlap) : null;
+  return isNone(overlap) ? null : overlapRoll(toe, surface, overlap);
 }
 
 function rolled(roll: OverlapRoll, leave: Point, bulge: number, end: BeadEnd): Contour {

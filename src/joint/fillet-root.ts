@@ -2,6 +2,7 @@ import { add, arcThroughSagitta, distance, line, point, scale } from '../geometr
 import type { Contour, Point, Segment } from '../geometry/index.ts';
 import type { FilletSetUp } from './fillet-set-up.ts';
 import type { FilletJoint } from './joint.ts';
+import { isNone, sameSpot } from './least-size.ts';
 import { inMm, refuse } from './refuse.ts';
 
 /** N on each plate: where the weld metal ends along the faying surfaces. The same point when they touch there. */
@@ -13,15 +14,17 @@ export interface WeldRoots {
 const O = point(0, 0);
 /** Fusion goes at most this share of the metal under a surface deep. */
 const DEEPEST_SHARE = 0.6;
-/** Fusion meets a surface at no more than this angle, and leaves this much of a plate's corner, radians. */
-const STEEPEST = (85 * Math.PI) / 180;
+/** Fusion leaves its own chord at no more than this angle, radians. */
+const STEEPEST = Math.PI / 3;
+/** Beside an undercut, which may set off square to the surface, fusion may not lean as far; radians. */
 const LEAST_CORNER = (2 * Math.PI) / 180;
+const SQUARE = Math.PI / 2;
 
 /** The weld roots; a root penetration that the joint cannot take is refused. */
 export function weldRoots(joint: FilletJoint, setUp: FilletSetUp): WeldRoots {
   const q = joint.rootPenetration;
-  const onPlate1 = q === 0 ? O : point(-q, 0);
-  if (q === 0) return { onPlate1, onPlate2: setUp.corner };
+  // fused to the theoretical root and no farther
+  if (isNone(q)) return { onPlate1: O, onPlate2: setUp.corner };
 
   if (q > setUp.deepestPenetration) {
     refuse('rootPenetration', setUp.deepestPenetration, 'joint_error_penetration_through_root', {
@@ -36,17 +39,15 @@ export function weldRoots(joint: FilletJoint, setUp: FilletSetUp): WeldRoots {
       leg: inMm(contactLeg),
     });
   }
+  const onPlate1 = point(-q, 0);
+  const onPlate2 = add(setUp.corner, scale(setUp.faying, q));
   // touching faying surfaces have one root between them
-  const touching = setUp.cornerAlong === 0 && setUp.faying.y === 0;
-  return {
-    onPlate1,
-    onPlate2: touching ? onPlate1 : add(setUp.corner, scale(setUp.faying, q)),
-  };
+  return { onPlate1, onPlate2: sameSpot(onPlate1, onPlate2) ? onPlate1 : onPlate2 };
 }
 
 /** Straight from root to root across a gap; empty when they are one point. */
 export function acrossGap(from: Point, to: Point): Contour {
-  return from.x === to.x && from.y === to.y ? [] : [line(from, to)];
+  return sameSpot(from, to) ? [] : [line(from, to)];
 }
 
 /**
@@ -66,8 +67,9 @@ export function fusionBoundary(
   const contact = joint.leg2 - cornerAlong;
   const lean = Math.atan2(sunk, contact - joint.rootPenetration * Math.cos(cornerAngle));
   const steepest2 = Math.min(
+    STEEPEST,
     cornerAngle - LEAST_CORNER,
-    Math.min(STEEPEST, endAngle[1]) - LEAST_CORNER - lean,
+    Math.min(SQUARE, endAngle[1]) - LEAST_CORNER - lean,
   );
   const sagitta = (from: Point, to: Point, steepest: number, room: number): number =>
     Math.min(

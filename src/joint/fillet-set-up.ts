@@ -2,6 +2,7 @@ import { add, perpendicularRight, point, scale } from '../geometry/index.ts';
 import type { Point, Vector } from '../geometry/index.ts';
 import { deg, toRad } from '../units/index.ts';
 import type { FilletJoint } from './joint.ts';
+import { isNone } from './least-size.ts';
 import type { PlateSurfaces, SurfaceLine } from './section.ts';
 
 /**
@@ -39,6 +40,8 @@ export interface FilletSetUp {
 const CUT_OFF = 60;
 /** Fusion may take up this share of a finite faying surface. */
 const MOST_FUSED = 0.8;
+/** A square end this little off plate 1's square stands square on it, degrees. */
+const LEAST_LEAN = 1e-5;
 
 const RIGHT_ANGLE = Math.PI / 2;
 const PLUS_X = point(1, 0);
@@ -49,11 +52,13 @@ const MINUS_Y = point(0, -1);
 /** Sets plate 2 against plate 1 as the arrangement and the cut of its end have it. */
 export function setUpFillet(joint: FilletJoint): FilletSetUp {
   const psi = toRad(deg(joint.dihedralAngle));
-  // cos 90° is exactly nothing: a right-angled joint has no rounding in it
-  const up = joint.dihedralAngle === 90 ? PLUS_Y : point(Math.cos(psi), Math.sin(psi));
   // a lap lies flat on plate 1 whatever the cut of its end
   const square = joint.endCut === 'square' && joint.arrangement !== 'lap';
-  const height = joint.rootGap + (square ? gapOfSquareCut(joint, up) : 0);
+  // at 90° cos is exactly nothing; a square cut that near to it closes without a wedge too fine to draw
+  const upright = Math.abs(joint.dihedralAngle - 90) < (square ? LEAST_LEAN : Number.EPSILON);
+  const up = upright ? PLUS_Y : point(Math.cos(psi), Math.sin(psi));
+  const gap = joint.rootGap + (square ? gapOfSquareCut(joint, up) : 0);
+  const height = isNone(gap) ? 0 : gap;
   const cornerAlong = height / up.y;
   const frame: Frame = {
     psi,

@@ -1,7 +1,8 @@
-import { add, arc, line, nearPoint, polyline, scale, subtract } from '../geometry/index.ts';
+import { add, arc, distance, line, polyline, scale, subtract } from '../geometry/index.ts';
 import type { Contour, Point } from '../geometry/index.ts';
 import type { FilletSetUp } from './fillet-set-up.ts';
 import type { FilletJoint, PlateNumber } from './joint.ts';
+import { isNone, sameSpot } from './least-size.ts';
 import { lipPoint } from './side.ts';
 import { walkSurface, type SurfaceWalk } from './surface-walk.ts';
 import { checkUndercut, faceUndercut } from './undercut.ts';
@@ -10,7 +11,7 @@ import { checkUndercut, faceUndercut } from './undercut.ts';
 export function surfaceAhead(setUp: FilletSetUp, plate: PlateNumber, from: Point): Contour {
   const [corner, ...rest] = setUp.ahead[plate - 1] as readonly [Point, ...Point[]];
   // a toe at the very edge: the carrying surface is used up
-  return nearPoint(from, corner) ? polyline([from, ...rest]) : polyline([from, corner, ...rest]);
+  return sameSpot(from, corner) ? polyline([from, ...rest]) : polyline([from, corner, ...rest]);
 }
 
 /**
@@ -20,16 +21,17 @@ export function surfaceAhead(setUp: FilletSetUp, plate: PlateNumber, from: Point
  */
 export function meltedEdge(joint: FilletJoint, setUp: FilletSetUp, toe2: Point): Contour {
   const plain = surfaceAhead(setUp, 2, toe2);
-  const melted = joint.edgeMelt * (setUp.surfaceEnd[1] - joint.leg2);
+  const left = setUp.surfaceEnd[1] - joint.leg2;
+  const melted = joint.edgeMelt * left;
+  const whole = isNone(left - melted);
   const [endFace, top] = plain;
   // nothing melted, or the toe is already at the edge
-  if (joint.edgeMelt === 0 || !endFace || !top) return plain;
+  if (isNone(melted) || !endFace || !top) return plain;
   const up = setUp.surfaces[1].along;
-  const onEnd = joint.edgeMelt === 1 ? toe2 : subtract(endFace.b, scale(up, melted));
+  const onEnd = whole ? toe2 : subtract(endFace.b, scale(up, melted));
   const onTop = add(endFace.b, { x: -melted, y: 0 });
   const rounded = arc(onEnd, onTop, Math.tan((Math.PI - setUp.endAngle[1]) / 4));
-  const left = joint.edgeMelt === 1 ? [] : [line(toe2, onEnd)];
-  return [...left, rounded, line(onTop, top.b)];
+  return [...(whole ? [] : [line(toe2, onEnd)]), rounded, line(onTop, top.b)];
 }
 
 /**
@@ -49,7 +51,7 @@ export function filletSurface(
   const start = face[0]?.a ?? surface.origin;
   const first = path[0];
   const onSurface = first?.bulge === 0 && end > joint[`leg${plate}`];
-  const room = end === Infinity ? Infinity : onSurface ? lengthAlong(first.b, start) : 0;
+  const room = end === Infinity ? Infinity : onSurface ? distance(first.b, start) : 0;
   const endAngle = setUp.endAngle[(plate - 1) as 0 | 1];
   const edgeLean = endAngle < Math.PI / 2 ? 1 / Math.tan(endAngle) : 0;
   checkUndercut(undercut, setUp.depth[(plate - 1) as 0 | 1], room, edgeLean);
@@ -57,10 +59,6 @@ export function filletSurface(
   return walkSurface(path, plate === 1 ? 'left' : 'right', {
     undercut,
     spatter: joint.spatter.filter((bump) => bump.plate === plate),
-    covered: lengthAlong(lip, start),
+    covered: distance(lip, start),
   });
-}
-
-function lengthAlong(a: Point, b: Point): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
 }

@@ -1,13 +1,14 @@
 import {
+  dot,
   intersectContours,
   isSimpleOutline,
   line,
-  nearPoint,
   point,
   polyline,
   reverseContour,
   reverseSegment,
   scale,
+  tangentAt,
 } from '../geometry/index.ts';
 import type { Contour, Point, Region, Segment } from '../geometry/index.ts';
 import { filletFace } from './fillet-face.ts';
@@ -15,6 +16,7 @@ import { acrossGap, fusionBoundary, weldRoots, type WeldRoots } from './fillet-r
 import { setUpFillet, type FilletSetUp } from './fillet-set-up.ts';
 import { filletSurface, meltedEdge, surfaceAhead } from './fillet-surface.ts';
 import type { FilletJoint } from './joint.ts';
+import { isNone, sameSpot } from './least-size.ts';
 import { inMm, refuse } from './refuse.ts';
 import type { Section } from './section.ts';
 import { assembleSide } from './side.ts';
@@ -76,12 +78,11 @@ function welded(joint: FilletJoint, setUp: FilletSetUp): Section {
       between: [],
     }),
     filletRoot: {
-      weldRoots:
-        roots.onPlate1 === roots.onPlate2 || nearPoint(roots.onPlate1, roots.onPlate2)
-          ? [roots.onPlate1]
-          : [roots.onPlate2, roots.onPlate1],
+      weldRoots: sameSpot(roots.onPlate1, roots.onPlate2)
+        ? [roots.onPlate1]
+        : [roots.onPlate2, roots.onPlate1],
       plate2Corner: setUp.corner,
-      edge: lap ? straightEdge(path2, toes[1], joint, setUp) : null,
+      edge: lap ? straightEdge(path2, setUp) : null,
     },
   };
 }
@@ -107,7 +108,7 @@ function fitUp(joint: FilletJoint, setUp: FilletSetUp): Section {
       between: acrossGap(O, corner),
     }),
     filletRoot: {
-      weldRoots: nearPoint(O, corner) ? [O] : [corner, O],
+      weldRoots: sameSpot(O, corner) ? [O] : [corner, O],
       plate2Corner: corner,
       edge: joint.arrangement === 'lap' ? path2.slice(0, 1) : null,
     },
@@ -146,7 +147,7 @@ function checkLegs(joint: FilletJoint, setUp: FilletSetUp): void {
     });
   }
   for (const plate of [1, 2] as const) {
-    if (joint[`overlap${plate}`] > 0 && joint[`undercut${plate}Depth`] > 0) {
+    if (!isNone(joint[`overlap${plate}`]) && !isNone(joint[`undercut${plate}Depth`])) {
       refuse(`overlap${plate}`, 0, 'joint_error_overlap_with_undercut', { plate });
     }
   }
@@ -161,7 +162,7 @@ function plate1(
 ): Region {
   const far = ahead[0][ahead[0].length - 1] as Point;
   const back = behind[0];
-  const rest = nearPoint(root, back[0] as Point) ? back.slice(1) : back;
+  const rest = sameSpot(root, back[0] as Point) ? back.slice(1) : back;
   return [...surface, ...fusion, ...polyline([root, ...rest, far])];
 }
 
@@ -188,7 +189,7 @@ function deposits(
 ): readonly Region[] {
   const outside = [line(O, toe1), ...face, line(toe2, corner)];
   const { onPlate1, onPlate2 } = roots;
-  const gapFilled = onPlate2 !== corner && onPlate1 !== onPlate2;
+  const gapFilled = !sameSpot(onPlate2, corner) && !sameSpot(onPlate1, onPlate2);
   if (cornerAlong > 0) {
     return [
       [...outside, ...(gapFilled ? polyline([corner, onPlate2, onPlate1, O]) : [line(corner, O)])],
@@ -198,13 +199,10 @@ function deposits(
   return gapFilled ? [outside, polyline([O, onPlate2, onPlate1], true)] : [outside];
 }
 
-function straightEdge(
-  path2: Contour,
-  toe2: Point,
-  joint: FilletJoint,
-  setUp: FilletSetUp,
-): Contour {
+/** What is left of a lap's end face: the first piece past toe 2, unless the melted edge or the top begins there. */
+function straightEdge(path2: Contour, { surfaces }: FilletSetUp): Contour {
   const first = path2[0];
-  const none = joint.edgeMelt === 1 || nearPoint(toe2, setUp.ahead[1][0] as Point);
-  return first && !none ? [first] : [];
+  // the end face runs square to plate 2's carrying normal, the top does not
+  const onEndFace = first?.bulge === 0 && isNone(dot(tangentAt(first, 0), surfaces[1].normal));
+  return first && onEndFace ? [first] : [];
 }

@@ -1,6 +1,7 @@
 import { add, arc, distance, line, scale, segmentLength, subtract } from '../geometry/index.ts';
 import type { Contour, Point, Region, Segment } from '../geometry/index.ts';
 import type { SpatterBump } from './joint.ts';
+import { LEAST_SIZE } from './least-size.ts';
 import { inMm, refuse } from './refuse.ts';
 import { BUMP_BULGE, bumpRegion, halfWidth } from './spatter.ts';
 import { undercutGroove, type AirSide, type Undercut } from './undercut.ts';
@@ -35,46 +36,55 @@ export function walkSurface(path: Contour, air: AirSide, flaws: SurfaceFlaws): S
   const undercut =
     flaws.undercut && first ? undercutGroove(first.a, first.b, air, flaws.undercut) : [];
   const grooveEnd = undercut[undercut.length - 1]?.b;
-  const rest: Contour = first && grooveEnd ? [line(grooveEnd, first.b), ...path.slice(1)] : path;
-  const bare = [...undercut, ...rest];
+  const surface = first && grooveEnd ? [line(grooveEnd, first.b), ...path.slice(1)] : path;
+  const bare = [...undercut, ...surface];
   // a clean surface: nothing more to place
   if (flaws.spatter.length === 0) return { bare, beyond: bare, undercut, spatter: [] };
 
-  const spatter: Region[] = [];
-  const beyond: Segment[] = [...undercut];
+  const start = first && grooveEnd ? distance(first.a, grooveEnd) : 0;
   const bumps = [...flaws.spatter].sort((a, b) => a.place - b.place);
-  let taken = 0;
-  let start = first && grooveEnd ? distance(first.a, grooveEnd) : 0;
-  let clear = Math.max(start, flaws.covered);
-  for (const piece of rest) {
+  const { outline, spatter } = spattered(surface, start, flaws.covered, air, bumps);
+  return { bare, beyond: [...undercut, ...outline], undercut, spatter };
+}
+
+/** A surface with bumps on it; `start` is its own place from the toe, `bumps` are in order of place. */
+function spattered(
+  surface: Contour,
+  start: number,
+  covered: number,
+  air: AirSide,
+  bumps: readonly SpatterBump[],
+): { readonly outline: Contour; readonly spatter: readonly Region[] } {
+  const outline: Segment[] = [];
+  const spatter: Region[] = [];
+  let next = 0;
+  let pieceStart = start;
+  for (const piece of surface) {
     const size = segmentLength(piece);
+    const along = scale(subtract(piece.b, piece.a), 1 / size);
+    const at = (place: number): Point => add(piece.a, scale(along, place - pieceStart));
     let from = piece.a;
-    let fromAt = start;
-    for (let bump = bumps[taken]; bump && bump.place < start + size; bump = bumps[taken]) {
-      const half = halfWidth(bump);
+    let clear = Math.max(pieceStart, covered);
+    for (let bump = bumps[next]; bump; bump = bumps[next]) {
+      if (bump.place >= pieceStart + size) break;
+      const [foot1, foot2] = [bump.place - halfWidth(bump), bump.place + halfWidth(bump)];
       const fits =
-        piece.bulge === 0 && bump.place - half >= clear && bump.place + half <= start + size;
+        piece.bulge === 0 && foot1 >= clear + LEAST_SIZE && foot2 <= pieceStart + size - LEAST_SIZE;
       if (!fits) refuseBump(bump);
-      const along = scale(subtract(piece.b, piece.a), 1 / size);
-      const at = (s: number): Point => add(piece.a, scale(along, s - start));
-      const foot1 = at(bump.place - half);
-      const foot2 = at(bump.place + half);
-      if (bump.place - half > fromAt) beyond.push(line(from, foot1));
-      beyond.push(arc(foot1, foot2, air === 'left' ? -BUMP_BULGE : BUMP_BULGE));
-      spatter.push(bumpRegion(foot1, foot2, air));
-      from = foot2;
-      fromAt = bump.place + half;
-      clear = fromAt;
-      taken += 1;
+      const to = at(foot2);
+      outline.push(line(from, at(foot1)));
+      outline.push(arc(at(foot1), to, air === 'left' ? -BUMP_BULGE : BUMP_BULGE));
+      spatter.push(bumpRegion(at(foot1), to, air));
+      from = to;
+      clear = foot2;
+      next += 1;
     }
-    if (from === piece.a) beyond.push(piece);
-    else if (fromAt < start + size) beyond.push(line(from, piece.b));
-    start += size;
-    clear = Math.max(clear, start);
+    outline.push(from === piece.a ? piece : line(from, piece.b));
+    pieceStart += size;
   }
-  const left = bumps[taken];
+  const left = bumps[next];
   if (left) refuseBump(left);
-  return { bare, beyond, undercut, spatter };
+  return { outline, spatter };
 }
 
 function refuseBump(bump: SpatterBump): never {
