@@ -69,7 +69,7 @@ function sameSegment(one: Segment, two: Segment | undefined): boolean {
 }
 
 function meetOnlyAt(joins: readonly Point[], first: Segment, second: Segment): boolean {
-  return intersectSegments(first, second).every(({ point }) =>
-    joins.some((join) => distance(point, join) <= AT_JOIN),
+  return intersectSegments(first, second).every(
+    ({ point, overlap }) => !overlap && joins.some((join) => distance(point, join) <= AT_JOIN),
   );
 }
