@@ -1,9 +1,30 @@
 /**
- * The one public face of the floors: joint in, section, measurements and checks out. Pure, no
- * page, runs in plain Node.
+ * The one public face of the floors: joint in; section, measurements and checks out. Pure, no
+ * page, runs in plain Node. Views import the floors' own indexes instead.
  */
+export {
+  build,
+  defaultJoint,
+  JointError,
+  jointFaults,
+  jointSchema,
+  parametersFor,
+  parametersOf,
+  parseJoint,
+} from './joint/index.ts';
 export type { Joint, Section } from './joint/index.ts';
-export { JointError } from './joint/index.ts';
-export type { Measurement, Measurements, MeasurementId } from './measure/index.ts';
+export { measure, measurementCatalogue, sizeForRatio } from './measure/index.ts';
+export type { CatalogueEntry, Measurement, MeasurementId, Measurements } from './measure/index.ts';
+export {
+  compileLimits,
+  defaultJobSheet,
+  judge,
+  limitSets,
+  LimitsError,
+  overallCall,
+  parseJobSheet,
+  parseLimitSet,
+} from './limits/index.ts';
 export type { Check, JobSheet } from './limits/index.ts';
+export { formatLength, parseLength } from './units/index.ts';
 export type { Message } from './units/index.ts';
