@@ -16,7 +16,7 @@ export function edgeRemaining({ filletRoot }: FilletLandmarks): Measurement[] {
   const last = edge.at(-1);
   // melted away
   if (first === undefined || last === undefined) {
-    return [measuredLength('edgeRemaining', 0, noWitness, edgeGone)];
+    return [measuredLength('edgeRemaining', 0, noWitness)];
   }
   return [measuredLength('edgeRemaining', contourLength(edge), span(first.a, last.b))];
 }

@@ -1,5 +1,5 @@
 import type { Contour, Point } from '../geometry/index.ts';
-import { dot, nearPoint, subtract } from '../geometry/index.ts';
+import { add, dot, nearPoint, scale, subtract } from '../geometry/index.ts';
 import type { Groove, Side, SurfaceLine } from '../joint/index.ts';
 import type { Measurement } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
@@ -38,9 +38,14 @@ function unfusedHeight(unfused: Contour, { normal }: SurfaceLine): Measurement {
   for (const piece of unfused) {
     if (start === null || end === null || !nearPoint(end, piece.a)) start = piece.a;
     end = piece.b;
-    const height = Math.abs(dot(subtract(end, start), normal));
-    if (height > (tallest.value ?? 0)) {
-      tallest = measuredLength('incompletePenetration', height, span(start, end));
+    const rise = dot(subtract(end, start), normal);
+    if (Math.abs(rise) > (tallest.value ?? 0)) {
+      const level = add(start, scale(normal, rise));
+      tallest = measuredLength(
+        'incompletePenetration',
+        Math.abs(rise),
+        span(start, level, [[end, level]]),
+      );
     }
   }
   return tallest;

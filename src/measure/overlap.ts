@@ -1,6 +1,7 @@
-import type { Side } from '../joint/index.ts';
+import type { Point } from '../geometry/index.ts';
+import type { Side, SurfaceLine } from '../joint/index.ts';
 import type { Measurement } from './measurement.ts';
-import { stationOn } from './surface-line.ts';
+import { footOn, stationOn } from './surface-line.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
 /**
@@ -12,10 +13,21 @@ export function overlaps({ toes, lips, surfaces }: Side): Measurement[] {
   // not yet welded
   if (toes === null) return [];
   const [lip1, lip2] = lips ?? toes;
-  const first = stationOn(surfaces[0], lip1) - stationOn(surfaces[0], toes[0]);
-  const second = stationOn(surfaces[1], lip2) - stationOn(surfaces[1], toes[1]);
   return [
-    measuredLength('overlap1', first, first === 0 ? noWitness : span(toes[0], lip1)),
-    measuredLength('overlap2', second, second === 0 ? noWitness : span(toes[1], lip2)),
+    overlap('overlap1', toes[0], lip1, surfaces[0]),
+    overlap('overlap2', toes[1], lip2, surfaces[1]),
   ];
+}
+
+function overlap(
+  id: 'overlap1' | 'overlap2',
+  toe: Point,
+  lip: Point,
+  surface: SurfaceLine,
+): Measurement {
+  const past = stationOn(surface, lip) - stationOn(surface, toe);
+  // nothing overhangs
+  if (past <= 0) return measuredLength(id, 0, noWitness);
+  const foot = footOn(surface, toe);
+  return measuredLength(id, past, span(foot, lip, [[toe, foot]]));
 }

@@ -1,13 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { MeasurementId } from '../../src/measure/index.ts';
-import { measure } from '../../src/measure/index.ts';
 import { at, handButt, pathOf } from '../section-fixtures.ts';
+import { valueOf } from './reading.ts';
 
 // Definitions: Toeline's vocabulary. Every section is put together by hand; the
 // expected numbers are worked in the comments.
-
-const valueOf = (section: ReturnType<typeof handButt>, id: MeasurementId): number =>
-  measure(section).values[id]?.value ?? NaN;
 
 describe('plates that are offset', () => {
   // plate 2 stands 2 mm higher; edges at (-6, 10) and (6, 12); face straight from edge to edge
