@@ -1,2 +1,13 @@
 export * from './judging.ts';
 export * from './job-sheet.ts';
+export type * from './limit-set.ts';
+export { LimitsError } from './limits-error.ts';
+export { parseJobSheet } from './parse-job-sheet.ts';
+export { parseLimitSet } from './parse-limit-set.ts';
+export { compileLimits } from './compile/index.ts';
+export type { CompileResult, FormulaProblem } from './compile/index.ts';
+export { limitSets, defaultJobSheet } from './built-in.ts';
+export { judge } from './judge.ts';
+export { overallCall, type Overall } from './overall-call.ts';
+export { allowedRange, type AllowedRange } from './allowed-range.ts';
+export { twinSize, specifiedSize, type SpecifiedSize } from './sheet-size.ts';

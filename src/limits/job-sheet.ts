@@ -30,9 +30,15 @@ export interface JobSheet {
   /** absolute: as measured. lastPlace: measured is rounded to the last place of the printed limit first. */
   readonly rounding: 'absolute' | 'lastPlace';
   /** Guard band = factor times the instrument's standard uncertainty; factor 0 switches it off. */
-  readonly guard: { readonly factor: number; readonly lengthUncertainty: number; readonly angleUncertainty: number };
+  readonly guard: {
+    readonly factor: number;
+    readonly lengthUncertainty: number;
+    readonly angleUncertainty: number;
+  };
   /** For rows that allow short imperfections only. */
   readonly extent: 'unknown' | 'isolatedShort' | 'typical';
+  /** What is smaller than this counts as nothing in a row for short imperfections. */
+  readonly leastImperfection: SheetLength;
   readonly penetrationProven: boolean;
 }
 

@@ -33,7 +33,11 @@ export interface Working {
   /** the formula as the data has it */
   readonly formula: string;
   /** each symbol that the formula used, with its value in `unit` */
-  readonly symbols: readonly { readonly symbol: string; readonly value: number; readonly unit: 'mm' | 'in' | 'deg' | '' }[];
+  readonly symbols: readonly {
+    readonly symbol: string;
+    readonly value: number;
+    readonly unit: 'mm' | 'in' | 'deg' | '';
+  }[];
   /** the same formula with numbers in place of symbols */
   readonly substituted: string;
 }

@@ -1,0 +1,161 @@
+import type { Message } from '../units/index.ts';
+import { enteredToMm, inchToMm, mmToInch, roundHalfAway } from '../units/index.ts';
+import { atMost, documentTolerance, same } from './document-tolerance.ts';
+import type { JobSheet } from './job-sheet.ts';
+import type { Call, Check, CriterionSource, Working } from './judging.ts';
+import type { Subject } from './limit-set.ts';
+import { roundedFirst, standing, withinGuard } from './reasons.ts';
+
+/** One requirement with its limit worked out, not yet put to a measurement. */
+export interface Requirement {
+  readonly id: string;
+  readonly subject: Subject;
+  readonly name: Message;
+  readonly sense: 'max' | 'min';
+  readonly documentUnit: 'mm' | 'in' | 'deg';
+  /** In the document's unit; a message says why there is none. */
+  readonly limit: number | Message;
+  /** For a short imperfection only: the value at which there is none, in the document's unit. */
+  readonly shortFrom: number | null;
+  /** The place that measurement and limit are rounded to if the sheet asks for it. */
+  readonly lastPlace: number;
+  readonly source: CriterionSource;
+  /** The sum with numbers put in; worked out only when somebody looks. */
+  readonly working: () => Working | null;
+}
+
+/** A measurement as the requirement is put to it. */
+export interface Reading {
+  /** mm or degrees; null with a remark that says why. */
+  readonly value: number | null;
+  readonly remarks: readonly Message[];
+  /** The value stands, but the section can't settle it. */
+  readonly refer: boolean;
+}
+
+interface Verdict {
+  readonly call: Call;
+  readonly reason: Message | null;
+}
+
+/** Puts one requirement to one measurement, as the sheet says (guard band, rounding, extent). */
+export function assess(requirement: Requirement, reading: Reading, sheet: JobSheet): Check {
+  const { documentUnit, limit, sense } = requirement;
+  const unit = documentUnit === 'deg' ? 'deg' : 'mm';
+  if (typeof limit !== 'number') return notAssessed(requirement, reading.value, [limit]);
+  if (reading.value === null) return notAssessed(requirement, null, reading.remarks);
+
+  const place = sheet.rounding === 'lastPlace' ? requirement.lastPlace : null;
+  const printed = rounded(limit, place);
+  const found = toDocument(reading.value, documentUnit);
+  const compared = rounded(found, place);
+  const margin = sense === 'max' ? printed - compared : compared - printed;
+  const guard = guardOf(sheet, documentUnit);
+
+  const inMm = (value: number): number => fromDocument(value, documentUnit);
+  const figures = {
+    sense,
+    unit,
+    measured: inMm(compared),
+    limit: inMm(printed),
+    margin: inMm(margin),
+  } as const;
+  const side = same(margin, 0) ? 'on' : margin > 0 ? 'inside' : 'outside';
+  const plain = byLimit(margin, guard, sense === 'max' && same(printed, 0) && same(compared, 0));
+  const verdict = byLength(plain, requirement, compared, sheet);
+  const reasons = [
+    verdict.reason,
+    plain === 'refer' ? withinGuard(figures.margin, inMm(guard), unit) : null,
+    standing(figures, side),
+    place === null || same(found, compared) ? null : roundedFirst(figures.measured, unit),
+  ];
+  return {
+    ...heading(requirement, unit),
+    limit: figures.limit,
+    printed: { value: printed, unit: documentUnit },
+    measured: reading.value,
+    margin: figures.margin,
+    guard: inMm(guard),
+    call: reading.refer ? 'refer' : verdict.call,
+    reasons: inOrder(reading, reasons),
+    // worked out only when somebody looks: a slider event judges a score of rows
+    get working() {
+      return requirement.working();
+    },
+  };
+}
+
+/** Most telling first: what leaves the call open, then the comparison, then what else bears on it. */
+function inOrder(reading: Reading, reasons: readonly (Message | null)[]): readonly Message[] {
+  const compared = reasons.filter((reason) => reason !== null);
+  return reading.refer ? [...reading.remarks, ...compared] : [...compared, ...reading.remarks];
+}
+
+/** A requirement that stands, without what it takes to put it to anything: never an accept. */
+function notAssessed(
+  requirement: Requirement,
+  measured: number | null,
+  reasons: readonly Message[],
+): Check {
+  return {
+    ...heading(requirement, requirement.documentUnit === 'deg' ? 'deg' : 'mm'),
+    limit: null,
+    printed: null,
+    measured,
+    margin: null,
+    guard: 0,
+    call: 'notAssessed',
+    reasons,
+    working: null,
+  };
+}
+
+const heading = (requirement: Requirement, unit: 'mm' | 'deg') => ({
+  id: requirement.id,
+  measurement: requirement.subject,
+  name: requirement.name,
+  sense: requirement.sense,
+  unit,
+  source: requirement.source,
+});
+
+/** Inside by at least the guard: accept. Outside by more than it: reject. Between: refer (JCGM 106). */
+function byLimit(margin: number, guard: number, nothing: boolean): Call {
+  // none is permitted and none is there: no distance that an instrument could get wrong
+  if (nothing) return 'accept';
+  if (atMost(guard, margin)) return 'accept';
+  return atMost(-guard, margin) && guard > 0 ? 'refer' : 'reject';
+}
+
+/** What the length of an imperfection adds, in a row that allows it over a short length only. */
+function byLength(call: Call, requirement: Requirement, found: number, sheet: JobSheet): Verdict {
+  const { shortFrom, sense, documentUnit } = requirement;
+  if (shortFrom === null) return { call, reason: null };
+  const size = sense === 'max' ? found - shortFrom : shortFrom - found;
+  const least = toDocument(enteredToMm(sheet.leastImperfection), documentUnit);
+  if (size < least - documentTolerance) {
+    return { call: 'accept', reason: { key: 'limits_reason_short_nothing' } };
+  }
+  if (call === 'reject') return { call, reason: { key: 'limits_reason_short_any_length' } };
+  if (sheet.extent === 'typical')
+    return { call: 'reject', reason: { key: 'limits_reason_short_typical' } };
+  if (sheet.extent === 'unknown')
+    return { call: 'refer', reason: { key: 'limits_reason_short_unknown' } };
+  return { call, reason: { key: 'limits_reason_short_isolated' } };
+}
+
+/** Half-width of the guard band: the sheet's factor times the instrument's standard uncertainty. */
+function guardOf({ guard }: JobSheet, unit: Requirement['documentUnit']): number {
+  return unit === 'deg'
+    ? guard.factor * guard.angleUncertainty
+    : toDocument(guard.factor * guard.lengthUncertainty, unit);
+}
+
+const rounded = (value: number, place: number | null): number =>
+  place === null ? value : roundHalfAway(value / place, 0) * place;
+
+const toDocument = (value: number, unit: Requirement['documentUnit']): number =>
+  unit === 'in' ? mmToInch(value) : value;
+
+const fromDocument = (value: number, unit: Requirement['documentUnit']): number =>
+  unit === 'in' ? inchToMm(value) : value;

@@ -1,0 +1,2 @@
+export { compileLimits } from './compile-limits.ts';
+export type { CompileResult, FormulaProblem } from './compile-limits.ts';

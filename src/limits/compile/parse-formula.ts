@@ -1,0 +1,44 @@
+import type { MathNode } from 'mathjs';
+import { FormulaError } from './formula-error.ts';
+
+/** A formula is a line of a table; what is longer is something else. */
+const longestFormula = 200;
+
+/** The part of mathjs that is used: text in, syntax tree out, nothing worked out. */
+export type Parser = (text: string) => MathNode;
+
+/** Loads mathjs's parser, and nothing else of it, when a formula is first compiled. */
+export async function loadParser(): Promise<Parser> {
+  const { create, parseDependencies } = await import('mathjs/number');
+  return create(parseDependencies ?? {}).parse;
+}
+
+/**
+ * mathjs reads `in` as "convert to"; here it is the inch. The stand-in is as
+ * long as what it stands for, so that places in the text stay right.
+ */
+export const inchSymbol = 'iN';
+
+/** The syntax tree of a formula, or the place where it can't be read. */
+export function parseFormula(parser: Parser, text: string): MathNode {
+  if (text.length > longestFormula) {
+    throw new FormulaError('limits_formula_too_long', text.slice(0, 20), { most: longestFormula });
+  }
+  if (text.trim() === '') throw new FormulaError('limits_formula_empty', text);
+  const plain = text
+    .replace(/×/gu, '*')
+    .replace(/÷/gu, '/')
+    .replace(/−/gu, '-')
+    .replace(/\bin\b/gu, inchSymbol);
+  try {
+    return parser(plain);
+  } catch (error) {
+    throw new FormulaError('limits_formula_unreadable', placeOf(error, text));
+  }
+}
+
+/** What stands where the parser stopped; nothing when it stopped at the end. */
+function placeOf(error: unknown, text: string): string {
+  const char = typeof error === 'object' && error !== null && 'char' in error ? error.char : null;
+  return typeof char === 'number' ? text.slice(char - 1) : text;
+}

@@ -1,0 +1,100 @@
+import type { MeasurementId, Measurements } from '../measure/index.ts';
+import { assess } from './assess.ts';
+import { atMost } from './document-tolerance.ts';
+import type { JobSheet, Toleranced } from './job-sheet.ts';
+import type { Check } from './judging.ts';
+import { readingOf } from './reading.ts';
+import { ownLength, valueIn } from './sheet-length.ts';
+import { sheetRequirement } from './sheet-requirement.ts';
+import { absent } from './size-checks.ts';
+import type { SymbolValue } from './substitute.ts';
+
+const least = { formula: 'nominal - minus', tree: ['-', 'nominal', 'minus'] } as const;
+const most = { formula: 'nominal + plus', tree: ['+', 'nominal', 'plus'] } as const;
+
+/** One toleranced dimension of the preparation, all in one unit. */
+interface Dimension {
+  readonly subject: MeasurementId;
+  readonly name: string;
+  readonly side?: 1 | 2;
+  readonly unit: 'mm' | 'in' | 'deg';
+  readonly nominal: number;
+  readonly minus: number;
+  readonly plus: number;
+  readonly lastPlace: number;
+}
+
+/** What the sheet asks of the preparation at fit-up: each dimension not under and not over. */
+export function grooveChecks(measurements: Measurements, sheet: JobSheet): readonly Check[] {
+  const { bevelAngle, grooveAngle, rootOpening, rootFace } = sheet.groove;
+  // a plate cut square on purpose has no bevel to put the angle to
+  const secondBevel = measurements.section.groove?.faceBevels[1] != null;
+  const dimensions = [
+    angle('grooveAngle', 'limits_name_groove_angle', grooveAngle),
+    angle('bevelAngle1', 'limits_name_bevel_angle', bevelAngle, 1),
+    secondBevel ? angle('bevelAngle2', 'limits_name_bevel_angle', bevelAngle, 2) : null,
+    length('rootOpening', 'limits_name_root_opening', rootOpening),
+    length('rootFace', 'limits_name_root_face', rootFace),
+  ];
+  return dimensions
+    .filter((dimension) => dimension !== null)
+    .flatMap((dimension) => [
+      ...(canBeUnder(dimension) ? [toleranceCheck('min', dimension, measurements, sheet)] : []),
+      toleranceCheck('max', dimension, measurements, sheet),
+    ]);
+}
+
+/** An opening or a root face can't be less than nothing: such a limit asks for nothing. */
+const canBeUnder = ({ unit, nominal, minus }: Dimension): boolean =>
+  unit === 'deg' || !atMost(nominal - minus, 0);
+
+function toleranceCheck(
+  sense: 'min' | 'max',
+  dimension: Dimension,
+  measurements: Measurements,
+  sheet: JobSheet,
+): Check {
+  const { subject, nominal, minus, plus, unit } = dimension;
+  const figure = (value: number): SymbolValue => ({ value, unit });
+  const requirement = sheetRequirement(sheet, {
+    ...dimension,
+    id: `sheet_${sense}`,
+    sense,
+    limit: sense === 'min' ? nominal - minus : nominal + plus,
+    sum: sense === 'min' ? least : most,
+    inputs: { nominal: figure(nominal), minus: figure(minus), plus: figure(plus) },
+  });
+  return assess(requirement, readingOf(subject, measurements, sheet) ?? absent, sheet);
+}
+
+function angle(
+  subject: MeasurementId,
+  name: string,
+  { nominal, minus, plus }: Toleranced<number>,
+  side?: 1 | 2,
+): Dimension | null {
+  // not required
+  if (nominal === null) return null;
+  const dimension = { subject, name, unit: 'deg', nominal, minus, plus, lastPlace: 1 } as const;
+  return side === undefined ? dimension : { ...dimension, side };
+}
+
+function length(
+  subject: MeasurementId,
+  name: string,
+  toleranced: JobSheet['groove']['rootOpening'],
+): Dimension | null {
+  const { nominal, minus, plus } = toleranced;
+  // not required
+  if (nominal === null) return null;
+  const own = ownLength(nominal);
+  return {
+    subject,
+    name,
+    unit: own.unit,
+    nominal: own.value,
+    minus: valueIn(minus, own.unit),
+    plus: valueIn(plus, own.unit),
+    lastPlace: own.lastPlace,
+  };
+}

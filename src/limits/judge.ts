@@ -1,0 +1,47 @@
+import type { Measurements } from '../measure/index.ts';
+import { grooveChecks } from './groove-checks.ts';
+import type { JobSheet } from './job-sheet.ts';
+import type { Check } from './judging.ts';
+import type { CompiledLimitSet } from './limit-set.ts';
+import { prepareLimits, type Scope } from './prepare.ts';
+import { setChecks } from './set-checks.ts';
+import { specifiedSize, type SpecifiedSize } from './sheet-size.ts';
+import { legChecks, throatCheck } from './size-checks.ts';
+
+/**
+ * Puts every requirement of the job sheet and the limit set to what was
+ * measured: the sheet's own first, then how the plates lie to each other, then
+ * the set's rows in the document's order.
+ */
+export function judge(
+  measurements: Measurements,
+  sheet: JobSheet,
+  limits: CompiledLimitSet,
+): readonly Check[] {
+  const { section, values } = measurements;
+  const size = specifiedSize(sheet);
+  const scope: Scope = { values, sheet: sheetValues(size) };
+  const made = setChecks(measurements, sheet, prepareLimits(limits), scope);
+  const ofSet = made.map(({ check }) => check);
+  if (section.kind === 'butt') {
+    return section.stage === 'fitUp' ? [...grooveChecks(measurements, sheet), ...ofSet] : ofSet;
+  }
+  if (section.stage === 'fitUp') return ofSet;
+  // a set that says how far under its nominal a throat may be is not overruled by the nominal
+  const replaced =
+    size.equal &&
+    made.some(
+      ({ check, criterion }) => criterion.standsFor === 'throat' && check.call !== 'notAssessed',
+    );
+  // legs that only follow from a specified throat step back with it
+  const legs = replaced && sheet.size.as === 'throat' ? [] : legChecks(measurements, sheet, size);
+  const throat = replaced ? [] : [throatCheck(measurements, sheet, size)];
+  return [...legs, ...throat, ...ofSet];
+}
+
+const sheetValues = ({ leg1, leg2, isoscelesThroat, angle }: SpecifiedSize): Scope['sheet'] => ({
+  sheetLeg1: leg1,
+  sheetLeg2: leg2,
+  sheetThroat: isoscelesThroat,
+  sheetAngle: angle,
+});

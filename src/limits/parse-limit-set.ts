@@ -1,0 +1,219 @@
+import { measurementIds } from '../measure/index.ts';
+import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
+import { LimitsError } from './limits-error.ts';
+import {
+  choiceOf,
+  fieldsOf,
+  filledText,
+  joined,
+  listOf,
+  numberOf,
+  refuseOthers,
+  versionOf,
+  type Fields,
+} from './read-value.ts';
+import { unitOfSubject } from './symbol.ts';
+
+const subjects: readonly Subject[] = [...measurementIds, 'misalignment', 'angleDeparture'];
+const statuses = ['seen', 'memory', 'invented'] as const;
+const confidences = ['high', 'medium'] as const;
+
+const setFields = [
+  'version',
+  'id',
+  'name',
+  'about',
+  'columns',
+  'readings',
+  'symbols',
+  'lastPlace',
+  'criteria',
+  'checklist',
+];
+const criterionFields = [
+  'id',
+  'name',
+  'measurements',
+  'kind',
+  'stage',
+  'product',
+  'forms',
+  'when',
+  'max',
+  'min',
+  'unassessed',
+  'short',
+  'nominal',
+  'standsFor',
+  'deepThroatCounts',
+  'symbols',
+  'document',
+  'edition',
+  'clause',
+  'status',
+  'confidence',
+  'note',
+];
+const checklistFields = [
+  'id',
+  'name',
+  'asks',
+  'document',
+  'edition',
+  'clause',
+  'status',
+  'confidence',
+];
+
+/**
+ * A limit set from outside, taken whole or refused with a LimitsError that
+ * names the field and the reason. Formulas are checked later, by compiling.
+ */
+export function parseLimitSet(value: unknown): LimitSet {
+  const set = fieldsOf(value, 'set');
+  refuseOthers(set, setFields, '');
+  const lastPlace = fieldsOf(set['lastPlace'], 'lastPlace');
+  const readings = fieldsOf(set['readings'], 'readings');
+  refuseOthers(lastPlace, ['mm', 'in', 'deg'], 'lastPlace');
+  refuseOthers(readings, ['reinforcementDatum', 'note'], 'readings');
+  const place = (unit: string): number => numberOf(lastPlace[unit], `lastPlace.${unit}`, 1e-6, 1e3);
+  const criteria = listOf(set['criteria'], 'criteria', parseCriterion);
+  refuseTwins(criteria);
+  return {
+    version: versionOf(set['version']),
+    id: filledText(set['id'], 'id'),
+    name: filledText(set['name'], 'name'),
+    about: filledText(set['about'], 'about'),
+    columns: listOf(set['columns'], 'columns', (column, path) =>
+      choiceOf(column, ['mm', 'in'], path),
+    ),
+    readings: {
+      reinforcementDatum: choiceOf(
+        readings['reinforcementDatum'],
+        ['higher', 'lower', 'toes'],
+        'readings.reinforcementDatum',
+      ),
+      note: filledText(readings['note'], 'readings.note'),
+    },
+    symbols: parseSymbols(set['symbols'], 'symbols'),
+    lastPlace: { mm: place('mm'), in: place('in'), deg: place('deg') },
+    criteria,
+    checklist: listOf(set['checklist'], 'checklist', parseChecklistItem),
+  };
+}
+
+function parseCriterion(value: unknown, path: string): Criterion {
+  const fields = fieldsOf(value, path);
+  refuseOthers(fields, criterionFields, path);
+  const at = (name: string): string => joined(path, name);
+  const measurements = listOf(fields['measurements'], at('measurements'), (subject, where) =>
+    choiceOf(subject, subjects, where),
+  );
+  refuseMixed(measurements, at('measurements'));
+  refuseNoLimit(fields, path);
+  return {
+    ...citation(fields, path),
+    measurements,
+    ...optional(fields, path, {
+      kind: (of, where) => choiceOf(of, ['fillet', 'butt'] as const, where),
+      stage: (of, where) => choiceOf(of, ['fitUp', 'welded'] as const, where),
+      product: (of, where) => choiceOf(of, ['plate', 'pipe'] as const, where),
+      forms: (of, where) => listOf(of, where, filledText),
+      when: parseFormulas,
+      max: parseFormulas,
+      min: parseFormulas,
+      unassessed: filledText,
+      short: isTrue,
+      nominal: parseFormulas,
+      standsFor: (of, where) => choiceOf(of, ['throat'] as const, where),
+      deepThroatCounts: isTrue,
+      symbols: parseSymbols,
+      note: filledText,
+    }),
+  };
+}
+
+/** No figure without its source, and how well the source is known. */
+function citation(fields: Fields, path: string) {
+  const text = (name: string): string => filledText(fields[name], joined(path, name));
+  return {
+    id: text('id'),
+    name: text('name'),
+    document: text('document'),
+    edition: text('edition'),
+    clause: text('clause'),
+    status: choiceOf(fields['status'], statuses, joined(path, 'status')),
+    confidence: choiceOf(fields['confidence'], confidences, joined(path, 'confidence')),
+  };
+}
+
+function parseChecklistItem(value: unknown, path: string): ChecklistItem {
+  const fields = fieldsOf(value, path);
+  refuseOthers(fields, checklistFields, path);
+  return { ...citation(fields, path), asks: filledText(fields['asks'], joined(path, 'asks')) };
+}
+
+/** The fields that are there, each read; a field that isn't there stays away. */
+function optional<Readers extends Record<string, (value: unknown, path: string) => unknown>>(
+  fields: Fields,
+  path: string,
+  readers: Readers,
+): { readonly [Name in keyof Readers]?: ReturnType<Readers[Name]> } {
+  const read = Object.entries(readers)
+    .filter(([name]) => fields[name] !== undefined)
+    .map(([name, reader]) => [name, reader(fields[name], joined(path, name))]);
+  return Object.fromEntries(read) as {
+    readonly [Name in keyof Readers]?: ReturnType<Readers[Name]>;
+  };
+}
+
+function parseFormulas(value: unknown, path: string): Formulas {
+  const fields = fieldsOf(value, path);
+  refuseOthers(fields, ['mm', 'in', 'any'], path);
+  const formulas = optional(fields, path, { mm: filledText, in: filledText, any: filledText });
+  // a formula for both columns beside one for each: which of them counts?
+  if (
+    Object.keys(formulas).length === 0 ||
+    (formulas.any !== undefined && Object.keys(formulas).length > 1)
+  ) {
+    throw new LimitsError(path, { key: 'limits_data_columns' });
+  }
+  return formulas;
+}
+
+function parseSymbols(value: unknown, path: string): Readonly<Record<string, string>> {
+  const fields = fieldsOf(value, path);
+  const entries = Object.entries(fields).map(([name, of]) => {
+    if (!/^[a-z][a-z0-9]{0,20}$/iu.test(name)) {
+      throw new LimitsError(joined(path, name), { key: 'limits_data_symbol_name' });
+    }
+    return [name, filledText(of, joined(path, name))] as const;
+  });
+  return Object.fromEntries(entries);
+}
+
+function isTrue(value: unknown, path: string): true {
+  if (value === true) return true;
+  throw new LimitsError(path, { key: 'limits_data_not_true' });
+}
+
+function refuseMixed(measurements: readonly Subject[], path: string): void {
+  const units = new Set(measurements.map(unitOfSubject));
+  // limits are lengths or angles; areas and masses are shown, not judged
+  const [unit] = units;
+  if (units.size !== 1 || (unit !== 'mm' && unit !== 'deg')) {
+    throw new LimitsError(path, { key: 'limits_data_mixed_measurements' });
+  }
+}
+
+/** One limit a row: a most, a least, or the reason why there is none. */
+function refuseNoLimit(fields: Fields, path: string): void {
+  const given = ['max', 'min', 'unassessed'].filter((name) => fields[name] !== undefined);
+  if (given.length !== 1) throw new LimitsError(path, { key: 'limits_data_one_limit' });
+}
+
+function refuseTwins(criteria: readonly Criterion[]): void {
+  const ids = criteria.map(({ id }) => id);
+  const twin = ids.findIndex((id, at) => ids.indexOf(id) !== at);
+  if (twin >= 0) throw new LimitsError(`criteria[${twin}].id`, { key: 'limits_data_twin' });
+}

@@ -1,0 +1,56 @@
+import type { Measurement, MeasurementId, Measurements } from '../measure/index.ts';
+import type { Message } from '../units/index.ts';
+import type { Reading } from './assess.ts';
+import type { JobSheet } from './job-sheet.ts';
+import type { Subject } from './limit-set.ts';
+
+/** Which step between the plates is unintended, by what the drawing lines up. */
+const stepFor: Readonly<Record<JobSheet['intendedAlignment'], MeasurementId>> = {
+  centrelines: 'centrelineOffset',
+  faceFlush: 'faceStep',
+  rootFlush: 'rootStep',
+};
+
+/**
+ * A subject as it is judged, mm or degrees; null when it makes no sense for
+ * this joint and stage. Steps and angular misalignment are judged by size,
+ * whichever way they go; misalignment is the step that the sheet does not
+ * intend; the angle's departure is from the sheet's dihedral angle.
+ */
+export function readingOf(
+  subject: Subject,
+  measurements: Measurements,
+  sheet: JobSheet,
+): Reading | null {
+  const { values } = measurements;
+  if (subject === 'misalignment') return sized(values[stepFor[sheet.intendedAlignment]], 0);
+  if (subject === 'angleDeparture') return sized(values.dihedralAngle, sheet.dihedralAngle);
+  if (subject === 'angularMisalignment') return sized(values.angularMisalignment, 0);
+  const measurement = values[subject];
+  return measurement === undefined ? null : reading(measurement, measurement.value);
+}
+
+/** The throat as the sheet lets it count: deep penetration only where it is proven. */
+export function throatReading(measurements: Measurements, sheet: JobSheet): Reading | null {
+  const plain = readingOf('isoscelesThroat', measurements, sheet);
+  return sheet.penetrationProven ? (deepThroatReading(measurements, sheet) ?? plain) : plain;
+}
+
+/** The deep throat with the remark that it counts; null where it can't be had. */
+export function deepThroatReading(measurements: Measurements, sheet: JobSheet): Reading | null {
+  const deep = readingOf('deepThroat', measurements, sheet);
+  if (deep?.value == null) return null;
+  return { ...deep, remarks: [...deep.remarks, { key: 'limits_reason_penetration_counts' }] };
+}
+
+function sized(measurement: Measurement | undefined, from: number): Reading | null {
+  if (measurement === undefined) return null;
+  const { value } = measurement;
+  return reading(measurement, value === null ? null : Math.abs(value - from));
+}
+
+function reading({ note }: Measurement, value: number | null): Reading {
+  const remarks: readonly Message[] = note === undefined ? [] : [note];
+  if (value !== null) return { value, remarks, refer: note?.refer === true };
+  return { value, remarks: [{ key: 'limits_reason_not_measured' }, ...remarks], refer: false };
+}

@@ -1,0 +1,141 @@
+import type { Message } from '../units/index.ts';
+import type { Measurements } from '../measure/index.ts';
+import type { Reading, Requirement } from './assess.ts';
+import { assess } from './assess.ts';
+import type { JobSheet } from './job-sheet.ts';
+import type { Check, Working } from './judging.ts';
+import type {
+  PreparedCriterion,
+  PreparedFormula,
+  PreparedLimits,
+  PreparedSymbol,
+  Scope,
+} from './prepare.ts';
+import { readingOf, throatReading } from './reading.ts';
+import { missingInput } from './reasons.ts';
+import type { SymbolValue } from './substitute.ts';
+import { substitute } from './substitute.ts';
+
+/** A check made by a limit set, with the criterion it came from. */
+export interface SetCheck {
+  readonly check: Check;
+  readonly criterion: PreparedCriterion['criterion'];
+}
+
+/** What the set requires of this joint at this stage, in the set's order. */
+export function setChecks(
+  measurements: Measurements,
+  sheet: JobSheet,
+  { criteria, set }: PreparedLimits,
+  scope: Scope,
+): readonly SetCheck[] {
+  const checks: SetCheck[] = [];
+  for (const prepared of criteria) {
+    if (!isFor(prepared, measurements)) continue;
+    const { criterion, subject } = prepared;
+    const reading = criterion.deepThroatCounts
+      ? throatReading(measurements, sheet)
+      : readingOf(subject, measurements, sheet);
+    // it makes no sense for this joint
+    if (reading === null) continue;
+    const place = prepared.unit === 'deg' ? set.lastPlace.deg : set.lastPlace[sheet.column];
+    const check = criterionCheck(prepared, reading, sheet, scope, place);
+    if (check !== null) checks.push({ check, criterion });
+  }
+  return checks;
+}
+
+function isFor({ criterion }: PreparedCriterion, { section }: Measurements): boolean {
+  const { kind, stage, product, forms } = criterion;
+  return (
+    (kind === undefined || kind === section.kind) &&
+    (stage === undefined || stage === section.stage) &&
+    (product === undefined || product === section.product) &&
+    (forms === undefined || forms.includes(section.form))
+  );
+}
+
+/** Null when the criterion's condition says that it is not for this thickness, gap or size. */
+function criterionCheck(
+  prepared: PreparedCriterion,
+  reading: Reading,
+  sheet: JobSheet,
+  scope: Scope,
+  lastPlace: number,
+): Check | null {
+  const { column } = sheet;
+  const condition = prepared.when;
+  // a thickness is what it is in either unit: a band without a column of its own is still a band
+  const when = condition?.[column] ?? condition?.[otherColumn[column]] ?? null;
+  const unmet = when === null ? null : firstMissing(when, scope);
+  if (when !== null && unmet === null && when.evaluate(scope) === 0) return null;
+
+  const limit = prepared.limit[column];
+  const nominal = prepared.nominal?.[column] ?? null;
+  const requirement: Requirement = {
+    id: prepared.id,
+    subject: prepared.subject,
+    name: prepared.name,
+    sense: prepared.sense,
+    documentUnit: prepared.unit === 'deg' ? 'deg' : column,
+    limit: unmet ?? limitOf(prepared, limit, column, scope),
+    shortFrom: prepared.criterion.short === true ? (nominal?.evaluate(scope) ?? 0) : null,
+    lastPlace,
+    source: prepared.source,
+    working: () => (limit === null ? null : workingOf(limit, scope)),
+  };
+  return assess(requirement, withDoubts(reading, limit, scope), sheet);
+}
+
+const otherColumn = { mm: 'in', in: 'mm' } as const;
+
+function limitOf(
+  { criterion }: PreparedCriterion,
+  limit: PreparedFormula | null,
+  column: 'mm' | 'in',
+  scope: Scope,
+): number | Message {
+  if (criterion.unassessed !== undefined) return { key: criterion.unassessed };
+  if (limit === null) return { key: `limits_reason_no_${column}_column` };
+  const value = limit.evaluate(scope);
+  if (Number.isFinite(value)) return value;
+  return firstMissing(limit, scope) ?? { key: 'limits_reason_no_number' };
+}
+
+function firstMissing({ symbols }: PreparedFormula, scope: Scope): Message | null {
+  const missing = symbols.find(({ read }) => Number.isNaN(read(scope)));
+  return missing === undefined ? null : missingInput(missing.symbol);
+}
+
+/** A limit that is worked out from a doubtful measurement is as doubtful. */
+function withDoubts(reading: Reading, limit: PreparedFormula | null, scope: Scope): Reading {
+  if (limit === null || reading.refer) return reading;
+  const doubtful = limit.symbols.flatMap(({ source }) => {
+    const note = source.from === 'measurement' ? scope.values[source.id]?.note : undefined;
+    return note?.refer === true ? [note] : [];
+  });
+  const [doubt] = doubtful;
+  if (doubt === undefined) return reading;
+  return { ...reading, remarks: [doubt, ...reading.remarks], refer: true };
+}
+
+function workingOf(formula: PreparedFormula, scope: Scope): Working {
+  const values = new Map(formula.symbols.map((one) => [one.symbol, valueIn(one, formula, scope)]));
+  return {
+    formula: formula.text,
+    symbols: [...values].map(([symbol, value]) => ({ symbol, ...value })),
+    substituted: substitute(
+      formula.tree,
+      (symbol) => values.get(symbol) ?? { value: Number.NaN, unit: '' },
+    ),
+  };
+}
+
+function valueIn(
+  { read, source }: PreparedSymbol,
+  { unit }: PreparedFormula,
+  scope: Scope,
+): SymbolValue {
+  const own = source.unit === 'deg' ? 'deg' : source.unit === 'mm' ? unit : '';
+  return { value: read(scope), unit: own };
+}

@@ -1,0 +1,67 @@
+import type { MeasurementId, MeasurementUnit } from '../measure/index.ts';
+import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import type { Subject } from './limit-set.ts';
+
+/** What the job sheet puts into formulas. Lengths in mm, the angle in degrees. */
+export interface SheetValues {
+  readonly sheetLeg1: number;
+  readonly sheetLeg2: number;
+  /** height of the largest isosceles triangle in the specified legs: ISO `a` as specified */
+  readonly sheetThroat: number;
+  readonly sheetAngle: number;
+}
+
+/** Where a symbol of a formula is read from. */
+export type SymbolSource =
+  | { readonly from: 'measurement'; readonly id: MeasurementId; readonly unit: MeasurementUnit }
+  | { readonly from: 'sheet'; readonly field: keyof SheetValues; readonly unit: 'mm' | 'deg' };
+
+const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
+  sheetLeg1: 'mm',
+  sheetLeg2: 'mm',
+  sheetThroat: 'mm',
+  sheetAngle: 'deg',
+};
+
+/** The plate that an imperfection lies in: named by the 1 or 2 that its measurement ends in. */
+const thicknessHere = 'tHere';
+
+const isMeasurement = (name: string): name is MeasurementId =>
+  (measurementIds as readonly string[]).includes(name);
+const isSheetSymbol = (name: string): name is keyof SheetValues =>
+  Object.hasOwn(sheetSymbols, name);
+
+/** The unit that a requirement put to `subject` is in. */
+export function unitOfSubject(subject: Subject): MeasurementUnit {
+  if (subject === 'misalignment') return 'mm';
+  return subject === 'angleDeparture' ? 'deg' : measurementCatalogue[subject].unit;
+}
+
+/**
+ * Where a symbol is read from in a requirement put to `subject`: the set's and
+ * the row's own symbols first, then measurement ids and the sheet's values.
+ * Null when nothing goes by that name, or when `tHere` has no plate to mean.
+ */
+export function sourceOf(
+  symbol: string,
+  subject: Subject,
+  declared: Readonly<Record<string, string>>,
+): SymbolSource | null {
+  const name = Object.hasOwn(declared, symbol) ? (declared[symbol] ?? symbol) : symbol;
+  if (isSheetSymbol(name)) return { from: 'sheet', field: name, unit: sheetSymbols[name] };
+  if (name === thicknessHere) {
+    const plate = /[12]$/u.exec(subject)?.[0];
+    return plate === undefined
+      ? null
+      : { from: 'measurement', id: `t${plate === '1' ? 1 : 2}`, unit: 'mm' };
+  }
+  return isMeasurement(name)
+    ? { from: 'measurement', id: name, unit: measurementCatalogue[name].unit }
+    : null;
+}
+
+/** Every name that a formula may use, to suggest from when one is mistyped. */
+export function knownSymbols(declared: Readonly<Record<string, string>>): readonly string[] {
+  const plain = measurementIds.filter((id) => !id.includes('.'));
+  return [...Object.keys(declared), ...plain, thicknessHere, ...Object.keys(sheetSymbols)];
+}
