@@ -1,0 +1,194 @@
+import {
+  chordOf,
+  contourArea,
+  contourPiece,
+  intersectContours,
+  nearPoint,
+  pointAtLocation,
+  reverseContour,
+  TOLERANCE,
+} from '../../geometry/index.ts';
+import type { Contour, Location, Region } from '../../geometry/index.ts';
+import { refuse } from '../refuse.ts';
+import { regionThrough, via } from './outline.ts';
+
+/**
+ * The surface of one plate as prepared, from the weld's lower end to its upper:
+ * root surface out to the groove edge, edge, face surface. Places along it are
+ * piece number plus share of the piece.
+ */
+export interface Wall {
+  readonly contour: Contour;
+  /** where the edges begin and cease to touch; both beyond the wall's ends when they don't */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The upper or lower bound of a weld, from plate 1 to plate 2. */
+export interface Bound {
+  readonly contour: Contour;
+  /** an exposed bead, which may have eaten into a plate, with the field that shapes it; null for a straight closure */
+  readonly beadField: 'capHeight' | 'rootHeight' | null;
+}
+
+/** Where a bead meets a wall, as places along each. */
+interface Meeting {
+  readonly bead: number;
+  readonly wall: number;
+}
+
+/** Meetings of a bead with each plate's wall other than its toe, from the toe inward. */
+export type BeadMeetings = readonly [readonly Meeting[], readonly Meeting[]];
+
+/** The places where a bead, having left its toes, meets the plates as prepared again. */
+export function meetings(bead: Bound, walls: readonly [Wall, Wall]): BeadMeetings {
+  const along = (i: 0 | 1): readonly Meeting[] => {
+    const { contour } = bead;
+    const toe = i === 0 ? contour[0]?.a : contour[contour.length - 1]?.b;
+    const found = intersectContours(contour, walls[i].contour)
+      .filter(({ point }) => toe !== undefined && !nearPoint(point, toe))
+      .map(({ a, b }) => ({ bead: placeOn(contour, a), wall: placeOn(walls[i].contour, b) }));
+    return i === 0 ? found : found.reverse();
+  };
+  return [along(0), along(1)];
+}
+
+/**
+ * Weld metal outside the plates as prepared, between a lower and an upper
+ * bound: what `weldArea` counts. Where the edges touch it comes in two parts,
+ * and crests beside a hollow that has eaten into a plate are parts of their own.
+ */
+export function depositsOf(
+  walls: readonly [Wall, Wall],
+  bottom: Bound,
+  top: Bound,
+  bottomMeetings: BeadMeetings | null,
+  topMeetings: BeadMeetings | null,
+): readonly Region[] {
+  const lower = clip(bottom, walls, bottomMeetings, 'bottom');
+  const upper = clip(top, walls, topMeetings, 'top');
+  const regions = [...lower.crests, ...upper.crests];
+  const [wall1, wall2] = walls;
+  const add = (region: Region | null): void => {
+    if (region !== null) regions.push(region);
+  };
+  const touching = walls.every(
+    (wall, i) =>
+      lower.ends[i as 0 | 1] < wall.high + TOLERANCE &&
+      upper.ends[i as 0 | 1] > wall.low - TOLERANCE,
+  );
+  if (!touching) {
+    add(
+      regionThrough(
+        lower.contour,
+        stretch(wall2, lower.ends[1], upper.ends[1]),
+        reverseContour(upper.contour),
+        reverseContour(stretch(wall1, lower.ends[0], upper.ends[0])),
+      ),
+    );
+    return regions;
+  }
+  if (walls.every((wall, i) => lower.ends[i as 0 | 1] <= wall.low)) {
+    add(
+      regionThrough(
+        lower.contour,
+        stretch(wall2, lower.ends[1], wall2.low),
+        reverseContour(stretch(wall1, lower.ends[0], wall1.low)),
+      ),
+    );
+  }
+  if (walls.every((wall, i) => upper.ends[i as 0 | 1] >= wall.high)) {
+    add(
+      regionThrough(
+        stretch(wall2, wall2.high, upper.ends[1]),
+        reverseContour(upper.contour),
+        reverseContour(stretch(wall1, wall1.high, upper.ends[0])),
+      ),
+    );
+  }
+  return regions;
+}
+
+interface Clipped {
+  /** the part of the bound that lies outside both plates */
+  readonly contour: Contour;
+  /** where it ends on each wall */
+  readonly ends: readonly [number, number];
+  /** metal between a toe and the place where the bead has eaten into the plate */
+  readonly crests: readonly Region[];
+}
+
+function clip(
+  bound: Bound,
+  walls: readonly [Wall, Wall],
+  found: BeadMeetings | null,
+  level: 'bottom' | 'top',
+): Clipped {
+  const { contour } = bound;
+  const toes: readonly [Meeting, Meeting] =
+    level === 'bottom'
+      ? [
+          { bead: 0, wall: 0 },
+          { bead: contour.length, wall: 0 },
+        ]
+      : [
+          { bead: 0, wall: walls[0].contour.length },
+          { bead: contour.length, wall: walls[1].contour.length },
+        ];
+  const crests: Region[] = [];
+  const inner = ([0, 1] as const).map((i) => {
+    let outer = toes[i];
+    for (const meeting of found?.[i] ?? []) {
+      const inwards = level === 'bottom' ? meeting.wall > outer.wall : meeting.wall < outer.wall;
+      if (!inwards) refuse(bound.beadField ?? 'capHeight', null, 'joint_error_bead_through_edge');
+      const [a, b] = i === 0 ? [outer, meeting] : [meeting, outer];
+      const crest = regionThrough(
+        cut(contour, a.bead, b.bead),
+        a.wall < b.wall
+          ? reverseContour(stretch(walls[i], a.wall, b.wall))
+          : stretch(walls[i], b.wall, a.wall),
+      );
+      // a bead over its plate walks back along the wall clockwise on the face, counter-clockwise on the root
+      if (crest !== null && contourArea(crest) > 0 === (level === 'bottom')) {
+        crests.push(level === 'bottom' ? crest : reverseContour(crest));
+      }
+      outer = meeting;
+    }
+    return outer;
+  }) as [Meeting, Meeting];
+  if (!(inner[0].bead <= inner[1].bead)) {
+    refuse(bound.beadField ?? 'capHeight', null, 'joint_error_bead_through_edge');
+  }
+  return {
+    contour: found === null ? contour : cut(contour, inner[0].bead, inner[1].bead),
+    ends: [inner[0].wall, inner[1].wall],
+    crests,
+  };
+}
+
+/** The stretch of a wall between two places; its one point when they meet. */
+function stretch({ contour }: Wall, from: number, to: number): Contour {
+  const part = cut(contour, from, to);
+  return part.length > 0 ? part : via(pointAtLocation(contour, locationOf(contour, from)));
+}
+
+function cut(contour: Contour, from: number, to: number): Contour {
+  // a whole closure, or nothing at all
+  if (from === 0 && to === contour.length) return contour;
+  if (to <= from) return [];
+  return contourPiece(contour, locationOf(contour, from), locationOf(contour, to));
+}
+
+function locationOf(contour: Contour, place: number): Location {
+  const index = Math.min(Math.floor(place), contour.length - 1);
+  return { index, t: place - index };
+}
+
+/** Piece number plus share; within the tolerance of a piece's end, that end. */
+function placeOn(contour: Contour, { index, t }: Location): number {
+  const piece = contour[index];
+  const size = piece === undefined ? 0 : chordOf(piece);
+  if (t * size <= TOLERANCE) return index;
+  if ((1 - t) * size <= TOLERANCE) return index + 1;
+  return index + t;
+}

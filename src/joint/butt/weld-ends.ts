@@ -1,0 +1,169 @@
+import type { ButtJoint, PlateNumber } from '../joint.ts';
+import { inMm, refuse } from '../refuse.ts';
+import { checkUndercut, faceUndercut, type Undercut } from '../undercut.ts';
+import { LEAST_LENGTH, setbackAt } from './edge-preparation.ts';
+import { highReach, lowReach, type WeldEnd } from './fusion.ts';
+import { heightOn, place } from './plate-frame.ts';
+import type { SetPlate, SetUp } from './set-up.ts';
+
+/** Plate drawn beyond the outermost toe, mm; the view draws a break line there. */
+export const PLATE_BEYOND = 60;
+/** Metal that an undercut leaves between itself and the fusion boundary, mm. */
+const UNDER_UNDERCUT = 0.05;
+
+/** The ends of the weld on one plate, and the undercuts beside them. */
+export interface PlateEnds {
+  readonly root: WeldEnd;
+  readonly face: WeldEnd;
+  /** heights of the strip left unfused in the middle of a two-sided joint: top of the root weld, bottom of the face weld */
+  readonly strip: readonly [WeldEnd, WeldEnd] | null;
+  readonly faceUndercut: Undercut;
+  readonly rootUndercut: Undercut;
+}
+
+/** The ends of the weld on both plates. */
+export function weldEnds(
+  joint: ButtJoint,
+  set: SetUp,
+  seated: readonly [boolean, boolean],
+): readonly [PlateEnds, PlateEnds] {
+  const strips = stripHeights(joint, set);
+  const endsOf = (i: 0 | 1): PlateEnds => {
+    const plate = set.plates[i];
+    const ends: PlateEnds = {
+      face: faceEnd(joint, plate),
+      root: rootEnd(joint, set, plate, seated[i]),
+      strip: strips && [onEdge(plate, strips[i][0]), onEdge(plate, strips[i][1])],
+      faceUndercut: faceUndercut(joint, plate.number),
+      rootUndercut: rootUndercut(joint, plate.number),
+    };
+    checkOpen(plate, ends.face, set.contact?.high[i] ?? 0);
+    checkRoom(plate, ends);
+    return ends;
+  };
+  return [endsOf(0), endsOf(1)];
+}
+
+/** The undercut of the root toe on this plate, as the joint gives it. */
+function rootUndercut(joint: ButtJoint, plate: PlateNumber): Undercut {
+  return {
+    depth: joint[`rootUndercut${plate}Depth`],
+    width: joint[`rootUndercut${plate}Width`],
+    shape: joint[`rootUndercut${plate}Shape`],
+    depthField: `rootUndercut${plate}Depth`,
+    widthField: `rootUndercut${plate}Width`,
+  };
+}
+
+function faceEnd(joint: ButtJoint, plate: SetPlate): WeldEnd {
+  const { number, edge } = plate;
+  const past = joint[`capPast${number}`];
+  const drop = joint[`capDrop${number}`];
+  const undercut = faceUndercut(joint, number);
+  checkUndercut(undercut, edge.thickness, PLATE_BEYOND, 0);
+  const shield = undercut.depth > 0 ? undercut.depth + UNDER_UNDERCUT : 0;
+  // a toe is rolled over or gouged beside, not both
+  if (shield > 0 && joint[`overlap${number}`] > 0) {
+    refuse(`overlap${number}`, 0, 'joint_error_overlap_with_undercut', { plate: number });
+  }
+  if (drop === 0) {
+    const toe = { x: setbackAt(edge, edge.thickness) + past, y: edge.thickness };
+    return { toe, onEdge: false, shield, full: false };
+  }
+  // a face can't both stop short of the groove edge and run past it
+  if (past > 0) refuse(`capDrop${number}`, 0, 'joint_error_drop_and_past');
+  // metal rolls over onto a surface, which a toe inside the groove doesn't have
+  if (joint[`overlap${number}`] > 0) {
+    refuse(`overlap${number}`, 0, 'joint_error_overlap_inside_groove');
+  }
+  return onEdge(plate, edge.thickness - drop, shield);
+}
+
+function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean): WeldEnd {
+  const { number, edge } = plate;
+  const undercut = rootUndercut(joint, number);
+  if (joint.backing === 'strip') {
+    // the root surface beside the weld is covered, or hidden in a gap over the strip
+    if (undercut.depth > 0) refuse(undercut.depthField, 0, 'joint_error_undercut_behind_backing');
+    const setback = setbackAt(edge, 0) + (seated ? joint.fusionDepth : 0);
+    return { toe: { x: setback, y: 0 }, onEdge: false, shield: 0, full: seated };
+  }
+  checkUndercut(undercut, edge.thickness, PLATE_BEYOND, 0);
+  const shield = undercut.depth > 0 ? undercut.depth + UNDER_UNDERCUT : 0;
+  const unfused = joint.incompletePenetration;
+  if (unfused > 0 && !set.twoSided) {
+    // an undercut reaching past the unfused edge would leave more than that unfused
+    if (shield > unfused) {
+      const bound = Math.max(0, unfused - UNDER_UNDERCUT);
+      refuse(undercut.depthField, bound, 'joint_error_undercut_beside_unfused_root', {
+        unfused: inMm(unfused),
+      });
+    }
+    return onEdge(plate, unfused, shield);
+  }
+  const toe = { x: setbackAt(edge, 0) + joint[`rootPast${number}`], y: 0 };
+  return { toe, onEdge: false, shield, full: false };
+}
+
+function onEdge({ edge }: SetPlate, height: number, shield = 0): WeldEnd {
+  return { toe: { x: setbackAt(edge, height), y: height }, onEdge: true, shield, full: false };
+}
+
+/**
+ * Heights between which a two-sided joint is left unfused on each plate: centred
+ * on the root face, and on a square plate 2 level with plate 1's; null for none.
+ */
+function stripHeights(joint: ButtJoint, { plates, twoSided }: SetUp) {
+  const height = joint.incompletePenetration;
+  if (!twoSided || height === 0) return null;
+  const noseMiddle = ({ edge }: SetPlate): number =>
+    edge.rootFace === null
+      ? (edge.rootBevel?.b.y ?? 0)
+      : (edge.rootFace.a.y + edge.rootFace.b.y) / 2;
+  const middle1 = noseMiddle(plates[0]);
+  const middle2 =
+    plates[1].edge.rootBevel === null
+      ? heightOn(plates[1].frame, place(plates[0].frame, { x: 0, y: middle1 }))
+      : noseMiddle(plates[1]);
+  const around = (middle: number): readonly [number, number] => [
+    middle - height / 2,
+    middle + height / 2,
+  ];
+  return [around(middle1), around(middle2)] as const;
+}
+
+/** A face inside the groove must lie above where the edges touch, and so must an undercut beside it. */
+function checkOpen({ number, edge }: SetPlate, face: WeldEnd, touchingTo: number): void {
+  if (!face.onEdge || highReach(face, edge.thickness).free > touchingTo + LEAST_LENGTH) return;
+  const room = edge.thickness - touchingTo - 2 * LEAST_LENGTH;
+  const dropTooDeep = edge.thickness - face.toe.y > room;
+  refuse(
+    dropTooDeep ? `capDrop${number}` : `undercut${number}Depth`,
+    dropTooDeep && room > 0 ? room : null,
+    'joint_error_drop_to_touching_edges',
+  );
+}
+
+/** Each weld must be left some height to fuse to, on either plate. */
+function checkRoom({ number, edge }: SetPlate, { root, face, strip }: PlateEnds): void {
+  const low = lowReach(root).free;
+  const high = highReach(face, edge.thickness).free;
+  const spans = strip === null ? [high - low] : [strip[0].toe.y - low, high - strip[1].toe.y];
+  if (spans.every((span) => span >= LEAST_LENGTH)) {
+    // the boundary must pass under an undercut without leaving the plate
+    const past = face.shield > 0 && !face.onEdge && setbackAt(edge, high) > face.toe.x;
+    if (past) refuse(`undercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+    const under = root.shield > 0 && !root.onEdge && setbackAt(edge, low) > root.toe.x;
+    if (under) refuse(`rootUndercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+    return;
+  }
+  const field =
+    strip !== null || root.onEdge
+      ? 'incompletePenetration'
+      : root.shield > 0
+        ? `rootUndercut${number}Depth`
+        : face.onEdge
+          ? `capDrop${number}`
+          : `undercut${number}Depth`;
+  refuse(field, null, 'joint_error_nothing_left_to_fuse');
+}
