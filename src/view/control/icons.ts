@@ -3,8 +3,19 @@ interface Piece {
   readonly dashed?: boolean;
 }
 
+export type IconName =
+  | 'undo'
+  | 'redo'
+  | 'reset'
+  | 'hold'
+  | 'present'
+  | 'share'
+  | 'chevron'
+  | 'close'
+  | 'more';
+
 /** Marks of the commands, 16 × 16, drawn in one weight. */
-export const icons = {
+export const icons: Readonly<Record<IconName, readonly Piece[]>> = {
   undo: [{ d: 'M5 3L2 6l3 3M2.5 6H10a3.5 3.5 0 010 7H6' }],
   redo: [{ d: 'M11 3l3 3-3 3M13.5 6H6a3.5 3.5 0 000 7h4' }],
   reset: [{ d: 'M3.2 5.5A5.5 5.5 0 112.5 8M3 2v3.6h3.6' }],
@@ -14,6 +25,4 @@ export const icons = {
   chevron: [{ d: 'M4 6l4 4 4-4' }],
   close: [{ d: 'M4 4l8 8M12 4l-8 8' }],
   more: [{ d: 'M2 4h12M2 8h12M2 12h12' }],
-} satisfies Readonly<Record<string, readonly Piece[]>>;
-
-export type IconName = keyof typeof icons;
+};

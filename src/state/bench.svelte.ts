@@ -1,0 +1,178 @@
+import { JointError, parametersOf, type Joint, type Stage } from '../joint/index.ts';
+import { judge, limitSets, overallCall, type JobSheet } from '../limits/index.ts';
+import { measure } from '../measure/index.ts';
+import type { Message } from '../units/index.ts';
+import type { ConstructionName } from '../lesson/index.ts';
+import type { BenchDocument } from './bench-document.ts';
+import { sectionOf } from './built.ts';
+import { constrain, type Stop } from './constrain.ts';
+import { record, redo, startHistory, undo, type History } from './history.ts';
+
+/** What undo goes back over. The held outline and the construction shown are not work to be undone. */
+interface Work {
+  readonly joint: Joint;
+  readonly sheet: JobSheet;
+}
+
+/**
+ * One bench: a joint and its job sheet, replaced whole; all that follows from them is derived. A
+ * change shows at once and becomes a step of the history when it is committed.
+ */
+export class BenchSession {
+  readonly #start: Work;
+  #history: History<Work>;
+  #live: Work;
+  #held: Joint | null;
+  #construction: readonly ConstructionName[];
+  /** where the last proposal was stopped short, and why */
+  stop = $state.raw<Stop | null>(null);
+  /** something to tell the person, until the next change */
+  notice = $state.raw<Message | null>(null);
+  /** check pointed at or focused: its witness is lit */
+  lit = $state.raw<string | null>(null);
+  /** check whose working is open */
+  opened = $state.raw<string | null>(null);
+  /** parameter whose handle or scale has the focus */
+  focused = $state.raw<string | null>(null);
+
+  constructor(document: BenchDocument) {
+    this.#start = { joint: document.joint, sheet: document.sheet };
+    this.#history = $state.raw(startHistory(this.#start));
+    this.#live = $state.raw(this.#start);
+    this.#held = $state.raw(document.held);
+    this.#construction = $state.raw(document.construction);
+  }
+
+  readonly joint = $derived.by(() => this.#live.joint);
+  readonly sheet = $derived.by(() => this.#live.sheet);
+  readonly section = $derived(sectionOf(this.joint));
+  readonly measurements = $derived(measure(this.section));
+  readonly limits = $derived(limitSets.find((set) => set.id === this.sheet.limitSet));
+  readonly checks = $derived(
+    this.limits === undefined ? [] : judge(this.measurements, this.sheet, this.limits),
+  );
+  readonly overall = $derived(overallCall(this.checks));
+  readonly parameters = $derived(parametersOf(this.joint));
+
+  get held(): Joint | null {
+    return this.#held;
+  }
+  get construction(): readonly ConstructionName[] {
+    return this.#construction;
+  }
+  get canUndo(): boolean {
+    return this.#history.past.length > 0;
+  }
+  get canRedo(): boolean {
+    return this.#history.future.length > 0;
+  }
+  /** The bench as it was last settled on: what is kept, linked and saved. */
+  get document(): BenchDocument {
+    return {
+      version: 1,
+      ...this.#history.present,
+      held: this.#held,
+      construction: this.#construction,
+    };
+  }
+
+  /** A live change of one parameter, from a pointer, a key, a stepper or a typed field alike. */
+  propose(field: string, asked: number): void {
+    const { joint, stop } = constrain(this.joint, field, asked);
+    this.stop = stop;
+    if (joint !== this.joint) this.#show({ ...this.#live, joint });
+  }
+
+  /** Settles on what is shown. */
+  commit(): void {
+    this.#history = record(this.#history, this.#live);
+  }
+
+  /** Gives up the live change. */
+  cancel(): void {
+    this.stop = null;
+    this.#live = this.#history.present;
+  }
+
+  /** A choice that changes what the joint is: the first that can be built; says so when it wasn't the one meant. */
+  choose(meant: Joint, ...others: readonly Joint[]): void {
+    const refused = refusal(meant);
+    if (refused === null) {
+      this.#settle({ ...this.#live, joint: meant });
+      return;
+    }
+    const other = others.find((joint) => refusal(joint) === null);
+    if (other !== undefined) this.#settle({ ...this.#live, joint: other });
+    this.notice = {
+      key: other === undefined ? 'bench_choice_refused' : 'bench_choice_afresh',
+      values: { reason: refused },
+    };
+  }
+
+  setStage(stage: Stage): void {
+    this.choose({ ...this.joint, stage });
+  }
+
+  setSheet(sheet: JobSheet): void {
+    this.#settle({ ...this.#live, sheet });
+  }
+
+  undo(): void {
+    this.#travel(undo(this.#history));
+  }
+
+  redo(): void {
+    this.#travel(redo(this.#history));
+  }
+
+  /** Back to what the bench opened with, as a step that can be undone. */
+  reset(): void {
+    this.#settle(this.#start);
+  }
+
+  /** Another bench in place of this one, as a step that can be undone. */
+  load(document: BenchDocument): void {
+    this.#settle({ joint: document.joint, sheet: document.sheet });
+    this.#held = document.held;
+    this.#construction = document.construction;
+  }
+
+  /** Holds the present outline to compare with, or lets it go. */
+  hold(): void {
+    this.#held = this.#held === null ? this.joint : null;
+  }
+
+  showConstruction(name: ConstructionName, on: boolean): void {
+    const others = this.#construction.filter((shown) => shown !== name);
+    this.#construction = on ? [...others, name] : others;
+  }
+
+  #show(work: Work): void {
+    this.notice = null;
+    this.#live = work;
+  }
+
+  #settle(work: Work): void {
+    this.stop = null;
+    this.#show(work);
+    this.commit();
+  }
+
+  #travel(history: History<Work>): void {
+    this.stop = null;
+    this.notice = null;
+    this.#history = history;
+    this.#live = history.present;
+  }
+}
+
+/** Why a joint cannot be built; null when it can. */
+function refusal(joint: Joint): Message | null {
+  try {
+    sectionOf(joint);
+    return null;
+  } catch (error) {
+    if (error instanceof JointError) return error.reason;
+    throw error;
+  }
+}

@@ -1,0 +1,54 @@
+import type { ParameterRange } from '../../joint/index.ts';
+import {
+  formatFixed,
+  parseAngle,
+  parseLength,
+  roundHalfAway,
+  type Message,
+} from '../../units/index.ts';
+import type { ScaleUnit } from '../control/scale-ticks.ts';
+import { length, text, type Reading } from '../text.ts';
+
+/** What a parameter is called: `undercut1Depth` is the message `bench_parameter_undercut1_depth`. */
+export function parameterName(field: string): Message {
+  const words = field.replace(/^spatter\.\d+\./, 'spatter_').replace(/([A-Z])/g, '_$1');
+  return { key: `bench_parameter_${words.toLowerCase()}` };
+}
+
+/** Decimals that show every model step, and one more when the value lies between two. */
+function decimalsOf(value: number, step: number): number {
+  const places = step >= 0.1 ? 1 : 2;
+  return roundHalfAway(value, places) === roundHalfAway(value, 2) ? places : 2;
+}
+
+/** A parameter's value as its field shows it: no unit where it is the sheet's. */
+export function parameterText(
+  value: number,
+  range: Pick<ParameterRange, 'unit' | 'step'>,
+  reading: Reading,
+): string {
+  const decimals = decimalsOf(value, range.step);
+  if (range.unit === 'deg') return `${formatFixed(value, decimals)}°`;
+  if (range.unit === 'ratio') return formatFixed(value, 2);
+  return length(value, reading, { decimals });
+}
+
+/** The number in a typed text, in mm, degrees or as a share; or what is wrong with it, in words. */
+export function parseParameter(
+  typed: string,
+  range: Pick<ParameterRange, 'unit'>,
+  reading: Reading,
+): { readonly value: number } | { readonly problem: string } {
+  if (range.unit === 'mm') {
+    const read = parseLength(typed, reading.units);
+    return read.ok ? { value: read.mm } : { problem: text(read.message, reading) };
+  }
+  const read = parseAngle(typed);
+  return read.ok ? { value: read.deg } : { problem: text(read.message, reading) };
+}
+
+/** How a parameter's scale is divided. */
+export function scaleUnit(range: Pick<ParameterRange, 'unit'>, reading: Reading): ScaleUnit {
+  if (range.unit !== 'mm' || reading.units === 'mm') return range.unit;
+  return reading.inches === 'fraction' ? 'in64' : 'in';
+}
