@@ -218,3 +218,39 @@ function handSide(
     undercuts,
   };
 }
+
+/** The same butt joint with plate 2 turned up about its face groove edge, degrees. */
+export function tilted(section: Section, degrees: number): Section {
+  const [, pivot] = section.face.grooveEdges ?? [at(0, 0), at(0, 0)];
+  const turn = polar(1, degrees);
+  const spin = ({ x, y }: Vector): Vector => at(x * turn.x - y * turn.y, x * turn.y + y * turn.x);
+  const move = (p: Point): Point => {
+    const off = spin(at(p.x - pivot.x, p.y - pivot.y));
+    return at(pivot.x + off.x, pivot.y + off.y);
+  };
+  const surface = ({ origin, along, normal }: SurfaceLine): SurfaceLine =>
+    lineAt(move(origin), spin(along), spin(normal));
+  const side = (of: Side): Side => ({
+    ...of,
+    surfaces: [of.surfaces[0], surface(of.surfaces[1])],
+    grooveEdges: of.grooveEdges && [of.grooveEdges[0], move(of.grooveEdges[1])],
+  });
+  const path = (of: Contour): Contour =>
+    of.map(({ a, b, bulge }) => ({ a: move(a), b: move(b), bulge }));
+  const { groove, root, plateSurfaces } = section;
+  return {
+    ...section,
+    plateSurfaces: [
+      plateSurfaces[0],
+      { face: surface(plateSurfaces[1].face), opposite: surface(plateSurfaces[1].opposite) },
+    ],
+    face: side(section.face),
+    root: root && side(root),
+    groove: groove && {
+      ...groove,
+      preparedEdges: [groove.preparedEdges[0], path(groove.preparedEdges[1])],
+      faceBevels: [groove.faceBevels[0], groove.faceBevels[1] && path(groove.faceBevels[1])],
+      rootFaces: [groove.rootFaces[0], path(groove.rootFaces[1])],
+    },
+  };
+}
