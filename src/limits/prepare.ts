@@ -73,13 +73,15 @@ export function prepareLimits(set: CompiledLimitSet): PreparedLimits {
   return prepared;
 }
 
-/** Fit between the plates comes first, then the document's own order. */
-const bySheetOrder = (a: PreparedCriterion, b: PreparedCriterion): number =>
-  rank(a.subject) - rank(b.subject);
+/** First what stands for the sheet's own throat, then how the plates lie, then the document's own order. */
+const bySheetOrder = (a: PreparedCriterion, b: PreparedCriterion): number => rank(a) - rank(b);
 
 const early: readonly Subject[] = ['angleDeparture', 'misalignment', 'angularMisalignment'];
-const rank = (subject: Subject): number =>
-  early.includes(subject) ? early.indexOf(subject) - early.length : 0;
+
+function rank({ criterion, subject }: PreparedCriterion): number {
+  if (criterion.standsFor === 'throat') return -early.length - 1;
+  return early.includes(subject) ? early.indexOf(subject) - early.length : 0;
+}
 
 function prepare(set: CompiledLimitSet, criterion: Criterion, subject: Subject): PreparedCriterion {
   const trees = set.trees[criterion.id] ?? {};
