@@ -16,11 +16,13 @@ const FLAGS = [
 ];
 
 export default defineConfig({
-  testDir: '.',
+  testDir: '..',
   projects: [
-    { name: 'tests', testMatch: '**/*.test.ts' },
+    { name: 'tests', testMatch: 'browser/**/*.test.ts' },
     // Draws the README's picture; run by name only.
-    { name: 'picture', testMatch: '**/*.picture.ts' },
+    { name: 'picture', testMatch: 'browser/**/*.picture.ts' },
+    // Times a slider event; run by name only.
+    { name: 'bench', testMatch: 'bench/**/*.bench.ts' },
   ],
   outputDir: '../../test-results',
   fullyParallel: true,

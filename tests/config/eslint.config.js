@@ -34,7 +34,7 @@ export default ts.config(
     ignores: [
       'src/view/messages/compiled/**',
       'src/view/messages/toeline.inlang/**',
-      'tests/config/*.js',
+      'tests/{config,bench}/*.js',
       'dist/**',
     ],
   },

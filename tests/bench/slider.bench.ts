@@ -1,0 +1,92 @@
+/**
+ * What a slider event costs, from the input event to a laid-out page: against a bare copy of the
+ * page that replays the same writes, rounds interleaved; and in milliseconds at a CPU four times
+ * slower. Printed, never asserted.
+ */
+import { fileURLToPath } from 'node:url';
+import { expect, test } from '../browser/harness.ts';
+import { median, percentile } from './statistics.js';
+
+const ROUNDS = 12;
+const WARM_UP = 3;
+const THROTTLE = 4;
+
+const PAGE_SIDE = fileURLToPath(new URL('page-side.js', import.meta.url));
+
+interface Recording {
+  readonly styles: readonly string[];
+  readonly events: readonly (readonly unknown[])[];
+  readonly text: string;
+}
+
+/** What page-side.js puts on the window. */
+interface SweepBench {
+  timeSweep: () => Promise<number[]>;
+  record: () => Promise<Recording>;
+  become: (recording: Recording) => void;
+  timeReplay: (recording: Recording) => number[];
+}
+
+declare global {
+  interface Window {
+    sweepBench: SweepBench;
+    recording: Recording;
+  }
+}
+
+const sum = (times: readonly number[]): number => times.reduce((total, time) => total + time, 0);
+
+test.setTimeout(600_000);
+
+test('one slider event, from input to a laid-out page', async ({ page, context }) => {
+  await context.addInitScript({ path: PAGE_SIDE });
+  await page.goto('./', { waitUntil: 'networkidle' });
+  for (let i = 0; i < WARM_UP; i++) await page.evaluate(() => window.sweepBench.timeSweep());
+  const recording = await page.evaluate(() => window.sweepBench.record());
+
+  const copy = await context.newPage();
+  const links = recording.styles.map((href) => `<link rel="stylesheet" href="${href}">`).join('');
+  await copy.route('**/copy', (route) =>
+    route.fulfill({ contentType: 'text/html', body: `<!doctype html>${links}<body></body>` }),
+  );
+  await copy.goto('./copy', { waitUntil: 'networkidle' });
+  await copy.evaluate((found) => (window.recording = found), recording);
+  const replay = async (): Promise<number[]> => {
+    // The rest of a sweep's writes end where it began, except for nodes made on the way: start anew.
+    await copy.evaluate(() => window.sweepBench.become(window.recording));
+    return copy.evaluate(() => window.sweepBench.timeReplay(window.recording));
+  };
+  for (let i = 0; i < WARM_UP; i++) await replay();
+  expect(await copy.evaluate(() => document.body.innerText), 'the replay ends alike').toBe(
+    recording.text,
+  );
+
+  const ratios: number[] = [];
+  const sweeps: number[][] = [];
+  const replays: number[][] = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    const inOrder = round % 2 === 0;
+    if (!inOrder) replays.push(await replay());
+    await page.bringToFront();
+    sweeps.push(await page.evaluate(() => window.sweepBench.timeSweep()));
+    if (inOrder) replays.push(await replay());
+    ratios.push(sum(sweeps.at(-1) ?? []) / sum(replays.at(-1) ?? []));
+  }
+
+  const client = await context.newCDPSession(page);
+  await client.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
+  const slow: number[] = [];
+  for (let i = 0; i < 4; i++)
+    slow.push(...(await page.evaluate(() => window.sweepBench.timeSweep())));
+
+  const events = recording.events.length;
+  const writes = sum(recording.events.map((event) => event.length)) / events;
+  const figures = [
+    `events in a sweep                 ${String(events)}, ${writes.toFixed(0)} writes each`,
+    `event, median of all rounds       ${median(sweeps.flat()).toFixed(2)} ms`,
+    `replay, median of all rounds      ${median(replays.flat()).toFixed(2)} ms`,
+    `median paired ratio, ${String(ROUNDS)} rounds    ${median(ratios).toFixed(2)} (${ratios.map((r) => r.toFixed(2)).join(' ')})`,
+    `event at ${String(THROTTLE)}x throttle              median ${median(slow).toFixed(1)} ms, p95 ${percentile(slow, 0.95).toFixed(1)} ms`,
+  ];
+  console.log(`\n${figures.join('\n')}\n`);
+});
