@@ -1,0 +1,145 @@
+import type { Point, Vector } from '../../geometry/index.ts';
+import type { Section } from '../../joint/index.ts';
+import type { Check } from '../../limits/index.ts';
+import type { Measurement, MeasurementId, Measurements, Witness } from '../../measure/index.ts';
+import type { AllowedBand } from './allowed-band.ts';
+import type { Construction } from './construction.ts';
+import type { AngleRequest, DimensionRequest, NoteRequest, Tone } from './dimension-request.ts';
+import type { Sheet } from './sheet.ts';
+import { toPx, type View } from './view-transform.ts';
+
+/** The words of the drawing, in the reader's language, terms and units. */
+export interface SceneWords {
+  readonly name: (id: MeasurementId) => string;
+  readonly short: (id: MeasurementId) => string;
+  readonly value: (measurement: Measurement) => string;
+  /** "{name}, governs": the throat that the size follows from */
+  readonly governs: (name: string) => string;
+  readonly governsShort: (name: string) => string;
+  /** captions of the allowed band; '' where it has no such limit */
+  readonly least: (band: AllowedBand, kind: Section['kind']) => string;
+  readonly most: (band: AllowedBand, kind: Section['kind']) => string;
+}
+
+/** What the choice of dimensions needs to know. */
+export interface DimensionContext {
+  readonly section: Section;
+  readonly measurements: Measurements;
+  readonly tones: ReadonlyMap<MeasurementId, Tone>;
+  readonly lit: MeasurementId | null;
+  readonly show: Construction;
+  readonly view: View;
+  readonly sheet: Sheet;
+  readonly words: SceneWords;
+}
+
+/** Smaller than this a flaw or difference is none and isn't dimensioned, mm or degrees. */
+export const NOTHING = 5e-4;
+
+/** The colour of each judged measurement; the worse call where several checks judge one. */
+export function tonesOf(
+  checks: readonly Check[],
+  measurements: Measurements,
+): ReadonlyMap<MeasurementId, Tone> {
+  const tones = new Map<MeasurementId, Tone>();
+  for (const { measurement, call } of checks) {
+    if (call !== 'reject' && call !== 'refer') continue;
+    for (const id of drawnAs(measurement, measurements)) {
+      if (tones.get(id) !== 'reject') tones.set(id, call);
+    }
+  }
+  return tones;
+}
+
+/** The measurements that a check's subject is drawn as. */
+export function drawnAs(
+  subject: Check['measurement'],
+  { values }: Measurements,
+): readonly MeasurementId[] {
+  const present = (ids: readonly MeasurementId[]): readonly MeasurementId[] =>
+    ids.filter((id) => values[id] !== undefined);
+  switch (subject) {
+    case 'misalignment':
+      return present(['faceStep', 'rootStep']);
+    case 'angleDeparture':
+      return present(['dihedralAngle', 'angularMisalignment']);
+    case 'toeAngle':
+      // The smaller one is judged and drawn at its own toe.
+      return (values.toeAngle2?.value ?? Infinity) < (values.toeAngle1?.value ?? Infinity)
+        ? ['toeAngle2']
+        : ['toeAngle1'];
+    default:
+      return [subject];
+  }
+}
+
+/** A measurement with what its dimension asks for; null when there is nothing to show. */
+export interface Wanted<W extends Witness['kind']> {
+  readonly measurement: Measurement;
+  readonly witness: Extract<Witness, { kind: W }>;
+  readonly asked: Pick<
+    DimensionRequest,
+    'key' | 'name' | 'short' | 'value' | 'tone' | 'lit' | 'rank'
+  >;
+}
+
+export function wanted<W extends Witness['kind']>(
+  context: DimensionContext,
+  id: MeasurementId,
+  kind: W,
+  rank: number,
+): Wanted<W> | null {
+  const measurement = context.measurements.values[id];
+  if (measurement?.value == null || measurement.witness.kind !== kind) return null;
+  if (Math.abs(measurement.value) < NOTHING) return null;
+  return {
+    measurement,
+    witness: measurement.witness as Extract<Witness, { kind: W }>,
+    asked: {
+      key: id,
+      name: context.words.name(id),
+      short: context.words.short(id),
+      value: context.words.value(measurement),
+      tone: context.tones.get(id) ?? 'plain',
+      lit: context.lit === id,
+      rank,
+    },
+  };
+}
+
+/** Out of limit or pointed at: drawn whatever construction is switched off. */
+export function pressing({ tones, lit }: DimensionContext, id: MeasurementId): boolean {
+  return lit === id || tones.has(id);
+}
+
+/** A direction of the section plane as it points on the screen. */
+export function onScreen({ x, y }: Vector): Point {
+  return { x, y: -y };
+}
+
+/** An angle measurement as a dimension. */
+export function angleRequest(
+  { view }: DimensionContext,
+  { witness, asked }: Wanted<'angle'>,
+  radii: readonly number[],
+): AngleRequest {
+  const vertex = toPx(view, witness.vertex);
+  const direction = (point: Point): number => {
+    const { x, y } = toPx(view, point);
+    return Math.atan2(y - vertex.y, x - vertex.x);
+  };
+  // Counter-clockwise in the plane runs the other way on the screen, where y points down.
+  const start = direction(witness.to);
+  let end = direction(witness.from);
+  while (end <= start) end += 2 * Math.PI;
+  return { ...asked, kind: 'angle', vertex, start, end, radii };
+}
+
+/** A text with a leader to a point. */
+export function noteRequest(
+  { asked }: Pick<Wanted<Witness['kind']>, 'asked'>,
+  at: Point,
+  towards: Point,
+): NoteRequest {
+  return { ...asked, kind: 'note', at, towards };
+}

@@ -1,0 +1,118 @@
+import type { DimensionRequest, Lettering } from './dimension-request.ts';
+import type { DrawingSheet } from './drawing-sheet.ts';
+import { offerAngle } from './place-angle.ts';
+import { offerCaption } from './place-caption.ts';
+import { offerLinear, offerRunning } from './place-linear.ts';
+import { offerListed } from './place-listed.ts';
+import { offerNote } from './place-note.ts';
+import { type Offer, type Placement, type Wording, wordingsOf } from './placement.ts';
+
+/** A dimension with its place. */
+export interface Placed {
+  readonly request: DimensionRequest;
+  readonly placement: Placement;
+}
+
+/** What a layout comes to; `dropped` found no place, least important last placed. */
+export interface DimensionLayout {
+  readonly placed: readonly Placed[];
+  readonly dropped: readonly DimensionRequest[];
+}
+
+/** A place that costs less than this is taken without looking at shorter wordings, and cheaper than dropping. */
+const GOOD = 25;
+/** A dimension that could only be drawn at a higher cost than this is left out. */
+const TOO_UGLY = 110;
+
+/**
+ * Lays the dimensions out in order of rank, each in its cheapest free place.
+ * Labels end up pairwise disjoint and clear of the outline. What finds no place
+ * is dropped, unless it is out of limit or lit: those are laid out again ahead
+ * of the others, and as a last resort written on free paper, with a leader if
+ * one fits. Fills `sheet`; the same requests and sheet give the same layout.
+ */
+export function layOut(
+  freshSheet: () => DrawingSheet,
+  lettering: Lettering,
+  requests: readonly DimensionRequest[],
+): DimensionLayout {
+  const byRank = [...requests].sort((p, q) => p.rank - q.rank);
+  const first = place(freshSheet(), lettering, byRank, false);
+  if (!first.dropped.some(neverDropped)) return first;
+  const urgent = byRank.filter(neverDropped);
+  const rest = byRank.filter((request) => !neverDropped(request));
+  return place(freshSheet(), lettering, [...urgent, ...rest], true);
+}
+
+function neverDropped(request: DimensionRequest): boolean {
+  return request.lit || request.tone !== 'plain';
+}
+
+function place(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  requests: readonly DimensionRequest[],
+  list: boolean,
+): DimensionLayout {
+  const placed: Placed[] = [];
+  const dropped: DimensionRequest[] = [];
+  for (const request of requests) {
+    const placement = cheapest(sheet, lettering, request, list && neverDropped(request));
+    if (placement === null) {
+      dropped.push(request);
+      continue;
+    }
+    placed.push({ request, placement });
+    sheet.boxes.push(placement.box);
+    sheet.firm.push(...placement.lines);
+    sheet.thin.push(...placement.extensions);
+  }
+  return { placed, dropped };
+}
+
+function cheapest(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+  list: boolean,
+): Placement | null {
+  let best: Placement | null = null;
+  const offer: Offer = (placement) => {
+    if (best === null || placement.cost < best.cost) best = placement;
+    return placement.cost < 1;
+  };
+  const chosen = (): Placement | null => best;
+  const wordings = wordingsOf(request, lettering);
+  for (const wording of wordings) {
+    if (offerAll(sheet, lettering, request, wording, offer)) break;
+    if ((chosen()?.cost ?? Infinity) < wording.cost + GOOD) break;
+  }
+  const found = chosen();
+  if (found !== null && (found.cost < TOO_UGLY || list)) return found;
+  if (!list) return null;
+  for (const wording of wordings) {
+    if (offerListed(sheet, lettering, request, wording, offer)) break;
+  }
+  return chosen();
+}
+
+function offerAll(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+  wording: Wording,
+  offer: Offer,
+): boolean {
+  switch (request.kind) {
+    case 'linear':
+      return offerLinear(sheet, lettering, request, wording, offer);
+    case 'running':
+      return offerRunning(sheet, lettering, request, wording, offer);
+    case 'angle':
+      return offerAngle(sheet, lettering, request, wording, offer);
+    case 'note':
+      return offerNote(sheet, lettering, request, wording, offer);
+    case 'caption':
+      return offerCaption(sheet, lettering, request, wording, offer);
+  }
+}

@@ -1,0 +1,151 @@
+import type { Placed } from './dimension-layout.ts';
+import type { Arrowhead, Lettering, Tone } from './dimension-request.ts';
+import { crossingShare, type DrawingSheet, type Ground, groundAt } from './drawing-sheet.ts';
+import type { Line } from './label-box.ts';
+import type { Arc } from './placement.ts';
+import { written } from './written.ts';
+
+/** One dimension as path data and text. */
+export interface DrawnDimension {
+  readonly key: string;
+  readonly tone: Tone;
+  readonly lit: boolean;
+  /** small text with no value of its own */
+  readonly caption: boolean;
+  readonly line: string;
+  readonly extension: string;
+  readonly heads: string;
+  /** centre of the ring at a running dimension's origin, or '' */
+  readonly origin: string;
+  readonly name: string;
+  readonly value: string;
+  /** SVG transform that brings (0, 0) to the text's baseline */
+  readonly place: string;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly ground: Ground;
+}
+
+/** Baseline below the middle of a label's box, as a share of the type size. */
+const BASELINE = 0.26;
+/** Half of the paper cut where a landing crosses an extension line, px. */
+const HALF_CUT = 7;
+
+export interface DrawnDimensions {
+  readonly dimensions: readonly DrawnDimension[];
+  readonly clearLines: string;
+  readonly clearBoxes: string;
+  readonly cuts: string;
+}
+
+/** The placed dimensions as they are drawn, with the paper cleared for them. */
+export function drawnDimensions(
+  placed: readonly Placed[],
+  lettering: Lettering,
+  sheet: DrawingSheet,
+): DrawnDimensions {
+  let [clearLines, clearBoxes] = ['', ''];
+  const dimensions = placed.map((one): DrawnDimension => {
+    const { request, placement } = one;
+    const { box, wording } = placement;
+    const ground = groundAt(sheet, box.x, box.y);
+    const line = linesPath(placement.arc === null ? placement.lines : leadersOnly(one));
+    const arc = placement.arc === null ? '' : arcPath(placement.arc);
+    clearLines += line + arc + linesPath(placement.extensions);
+    if (ground === 'metal') clearBoxes += boxPath(one);
+    const size = request.kind === 'caption' ? lettering.small : lettering.value;
+    return {
+      key: request.key,
+      tone: request.tone,
+      lit: request.lit,
+      caption: request.kind === 'caption',
+      line: line + arc,
+      extension: linesPath(placement.extensions),
+      heads: placement.heads.map((head) => headPath(head, lettering, request.lit)).join(''),
+      origin:
+        placement.origin === null || request.kind !== 'running'
+          ? ''
+          : `translate(${written(placement.origin.x)} ${written(placement.origin.y)})`,
+      name: wording.value === '' || wording.name === '' ? wording.name : `${wording.name} `,
+      value: wording.value,
+      place: textPlace(one, size * BASELINE),
+      anchor: placement.anchor,
+      ground,
+    };
+  });
+  return { dimensions, clearLines, clearBoxes, cuts: landingCuts(placed) };
+}
+
+function textPlace({ placement }: Placed, drop: number): string {
+  const { box, anchor } = placement;
+  const aside = anchor === 'start' ? -box.halfWidth : anchor === 'end' ? box.halfWidth : 0;
+  const x = box.x + aside * box.cos - drop * box.sin;
+  const y = box.y + aside * box.sin + drop * box.cos;
+  const moved = `translate(${written(x)} ${written(y)})`;
+  if (box.sin === 0 && box.cos === 1) return moved;
+  return `${moved} rotate(${written((Math.atan2(box.sin, box.cos) * 180) / Math.PI)})`;
+}
+
+function boxPath({ placement }: Placed): string {
+  const { x, y, halfWidth, halfHeight, cos, sin } = placement.box;
+  const corner = (u: number, v: number): string =>
+    `${written(x + u * cos - v * sin)} ${written(y + u * sin + v * cos)}`;
+  const [w, h] = [halfWidth + 2, halfHeight];
+  return `M${corner(-w, -h)}L${corner(w, -h)}L${corner(w, h)}L${corner(-w, h)}Z`;
+}
+
+function linesPath(lines: readonly Line[]): string {
+  let d = '';
+  for (const { x1, y1, x2, y2 } of lines) {
+    d += `M${written(x1)} ${written(y1)}L${written(x2)} ${written(y2)}`;
+  }
+  return d;
+}
+
+/** The straight leaders of an angle; its arc is written as an arc, not as its short lines. */
+function leadersOnly({ placement }: Placed): readonly Line[] {
+  const [landing] = placement.landings;
+  // the text stands beside the arc
+  if (landing === undefined) return [];
+  return placement.lines.slice(-2);
+}
+
+function arcPath({ centre, radius, start, end }: Arc): string {
+  const at = (angle: number): string =>
+    `${written(centre.x + radius * Math.cos(angle))} ${written(centre.y + radius * Math.sin(angle))}`;
+  const large = end - start > Math.PI ? 1 : 0;
+  return `M${at(start)}A${written(radius)} ${written(radius)} 0 ${large} 1 ${at(end)}`;
+}
+
+/** A filled arrowhead; a lit one is a fifth longer and half as wide again. */
+function headPath({ x, y, dx, dy }: Arrowhead, lettering: Lettering, lit: boolean): string {
+  const length = lettering.arrowLength * (lit ? 1.2 : 1);
+  const half = (lettering.arrowWidth * (lit ? 1.45 : 1)) / 2;
+  const [bx, by] = [x - dx * length, y - dy * length];
+  const one = `${written(bx - dy * half)} ${written(by + dx * half)}`;
+  const two = `${written(bx + dy * half)} ${written(by - dx * half)}`;
+  return `M${written(x)} ${written(y)}L${one}L${two}Z`;
+}
+
+/** Short strokes of paper along each landing where it crosses another dimension's extension line. */
+function landingCuts(placed: readonly Placed[]): string {
+  let d = '';
+  for (const { placement } of placed) {
+    for (const landing of placement.landings) {
+      for (const other of placed) {
+        if (other.placement === placement) continue;
+        for (const extension of other.placement.extensions) {
+          const share = crossingShare(landing, extension);
+          if (share !== null) d += cutAt(landing, share);
+        }
+      }
+    }
+  }
+  return d;
+}
+
+function cutAt({ x1, y1, x2, y2 }: Line, share: number): string {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const half = Math.min(HALF_CUT / length, share, 1 - share);
+  const at = (t: number): string => `${written(x1 + (x2 - x1) * t)} ${written(y1 + (y2 - y1) * t)}`;
+  return `M${at(share - half)}L${at(share + half)}`;
+}

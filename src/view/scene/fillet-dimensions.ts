@@ -1,0 +1,203 @@
+import type { Point } from '../../geometry/index.ts';
+import { dot, length, scale, subtract } from '../../geometry/index.ts';
+import {
+  angleRequest,
+  type DimensionContext,
+  onScreen,
+  pressing,
+  wanted,
+} from './dimension-context.ts';
+import type { DimensionRequest, LinearRequest, RunningRequest } from './dimension-request.ts';
+import { reachOnSheet } from './sheet-reach.ts';
+import { toPx } from './view-transform.ts';
+
+/** Order of placing; the last are the first to be dropped. */
+const RANK = {
+  leg: 10,
+  throat: 20,
+  flaw: 30,
+  gap: 34,
+  edge: 40,
+  angle: 50,
+  convexity: 60,
+} as const;
+
+/** Two throats that differ by less than this are one, mm. */
+const SAME = 5e-3;
+
+/** The dimensions of a fillet joint, in the manner that each is drawn. */
+export function filletDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  return [
+    ...legDimensions(context),
+    ...throatDimensions(context),
+    ...flawDimensions(context),
+    ...faceDimensions(context),
+    ...angleDimensions(context),
+  ];
+}
+
+/** Legs stand in the air: each carried out along the other plate's surface, which serves as its extension line. */
+function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  const requests: DimensionRequest[] = [];
+  for (const [id, other] of [
+    ['leg1', 1],
+    ['leg2', 0],
+  ] as const) {
+    if (!context.show.legs && !pressing(context, id)) continue;
+    const want = wanted(context, id, 'distance', RANK.leg);
+    if (want === null) continue;
+    const { witness, asked } = want;
+    const surface = context.section.face.surfaces[other];
+    requests.push({
+      ...asked,
+      kind: 'linear',
+      from: toPx(context.view, witness.from),
+      to: toPx(context.view, witness.to),
+      off: onScreen(surface.along),
+      levels: legLevels(context, other),
+      label: 'on',
+      outer: 'to',
+    });
+  }
+  return requests;
+}
+
+/** Room kept between a leg's dimension line and the sheet's edge, for its text, px. */
+const EDGE_ROOM = { 0: 14, 1: 26 } as const;
+
+/** How far out a leg's dimension line may lie, px: well clear of the face, never off the sheet. */
+function legLevels({ section, view, sheet }: DimensionContext, along: 0 | 1): readonly number[] {
+  const surface = section.face.surfaces[along];
+  const origin = toPx(view, surface.origin);
+  const direction = onScreen(surface.along);
+  const most = reachOnSheet(sheet, origin, direction) - EDGE_ROOM[along];
+  const marks = [section.face.toes?.[along], section.face.lips?.[along]];
+  const undercut = section.face.undercuts[along].map(({ b }) => b);
+  const stations = [...marks, ...undercut].flatMap((mark) =>
+    mark === undefined ? [] : [dot(subtract(mark, surface.origin), surface.along) * view.scale],
+  );
+  const clear = Math.max(0, ...stations);
+  const best = Math.min(most, clear + sheet.margins[along === 0 ? 'beside' : 'above'] - 14);
+  const levels = [best];
+  for (let level = best - 24; level > clear + 28; level -= 24) levels.push(level);
+  for (let level = best + 24; level <= most; level += 48) levels.push(level);
+  return levels;
+}
+
+/** Throats run from the root, their common origin, one arrow each. */
+function throatDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  const { show, measurements, words } = context;
+  const values = measurements.values;
+  const effective = values.effectiveThroat?.value ?? null;
+  const governing = (['theoreticalThroat', 'actualThroat'] as const).find(
+    (id) => effective !== null && Math.abs((values[id]?.value ?? Infinity) - effective) < SAME,
+  );
+  const requests: DimensionRequest[] = [];
+  for (const id of ['theoreticalThroat', 'actualThroat', 'effectiveThroat'] as const) {
+    // The effective throat is drawn by itself only where it is neither of the others.
+    const shown = show.throats && (id !== 'effectiveThroat' || governing === undefined);
+    if (!shown && !pressing(context, id)) continue;
+    const want = wanted(context, id, 'distance', RANK.throat);
+    if (want === null) continue;
+    const { asked, witness } = want;
+    const marked =
+      show.throats && (id === governing || id === 'effectiveThroat')
+        ? { ...asked, name: words.governs(asked.name), short: words.governsShort(asked.short) }
+        : asked;
+    const request: RunningRequest = {
+      ...marked,
+      kind: 'running',
+      from: toPx(context.view, witness.from),
+      to: toPx(context.view, witness.to),
+      label: id === 'actualThroat' ? 'end' : 'on',
+    };
+    requests.push(request);
+  }
+  return requests;
+}
+
+/** Undercut, overlap, gap and penetration: small dimensions set beside what they measure. */
+function flawDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  const { section, view } = context;
+  const requests: DimensionRequest[] = [];
+  for (const plate of [0, 1] as const) {
+    const { along, normal } = section.face.surfaces[plate];
+    const undercut = wanted(context, `undercut${plate === 0 ? 1 : 2}`, 'distance', RANK.flaw);
+    if (undercut !== null) {
+      const end = section.face.undercuts[plate].at(-1)?.b ?? undercut.witness.from;
+      const past = dot(subtract(end, undercut.witness.from), along) * view.scale;
+      requests.push(
+        small(context, undercut, onScreen(along), [past + 13, past + 26, past + 44], 'from'),
+      );
+    }
+    const overlap = wanted(context, `overlap${plate === 0 ? 1 : 2}`, 'distance', RANK.flaw);
+    if (overlap !== null) {
+      requests.push(small(context, overlap, onScreen(scale(normal, -1)), [24, 38, 52], 'to'));
+    }
+  }
+  const into1 = onScreen(scale(section.face.surfaces[0].normal, -1));
+  const gap = wanted(context, 'rootGap', 'distance', RANK.gap);
+  if (gap !== null) {
+    const away = onScreen(scale(section.face.surfaces[0].along, -1));
+    requests.push(small(context, gap, away, [46, 70, 94, 28], 'from'));
+  }
+  if (context.show.throats || pressing(context, 'rootPenetration')) {
+    const penetration = wanted(context, 'rootPenetration', 'distance', RANK.gap);
+    if (penetration !== null) requests.push(small(context, penetration, into1, [24, 38, 52], 'to'));
+  }
+  const edge = wanted(context, 'edgeRemaining', 'distance', RANK.edge);
+  if (edge !== null) {
+    const out = onScreen(section.face.surfaces[1].normal);
+    requests.push({ ...small(context, edge, out, [34, 50, 70, 26], 'to'), label: 'on' });
+  }
+  return requests;
+}
+
+function small(
+  { view }: DimensionContext,
+  { witness, asked }: NonNullable<ReturnType<typeof wanted<'distance'>>>,
+  off: Point,
+  levels: readonly number[],
+  outer: 'from' | 'to',
+): LinearRequest {
+  const [from, to] = [toPx(view, witness.from), toPx(view, witness.to)];
+  return { ...asked, kind: 'linear', from, to, off, levels, label: 'end', outer };
+}
+
+/** Convexity and concavity stand off the chord, set towards toe 1 as far as the face leaves room. */
+function faceDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  const { section, show, view } = context;
+  const { toes } = section.face;
+  // not yet welded
+  if (toes === null) return [];
+  const chord = subtract(toes[0], toes[1]);
+  const size = length(chord) * view.scale;
+  const towards = onScreen(scale(chord, 1 / length(chord)));
+  const requests: DimensionRequest[] = [];
+  for (const id of ['convexity', 'concavity'] as const) {
+    if (!show.chord && !pressing(context, id)) continue;
+    const want = wanted(context, id, 'distance', RANK.convexity);
+    if (want === null) continue;
+    const levels = [0.3, 0.2, 0.38, -0.28].map((share) => share * size);
+    const outer = id === 'convexity' ? 'to' : 'from';
+    requests.push({ ...small(context, want, towards, levels, outer), bare: 'from' });
+  }
+  return requests;
+}
+
+function angleDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  const { section, show, measurements } = context;
+  const requests: DimensionRequest[] = [];
+  for (const id of ['toeAngle1', 'toeAngle2'] as const) {
+    if (!show.toeAngles && !pressing(context, id)) continue;
+    const want = wanted(context, id, 'angle', RANK.angle);
+    if (want !== null) requests.push(angleRequest(context, want, [36, 48, 28, 62]));
+  }
+  const dihedral = measurements.values.dihedralAngle?.value ?? 90;
+  const skewed = Math.abs(dihedral - 90) > 0.05 || section.stage === 'fitUp';
+  if (skewed || pressing(context, 'dihedralAngle')) {
+    const want = wanted(context, 'dihedralAngle', 'angle', RANK.angle);
+    if (want !== null) requests.push(angleRequest(context, want, [48, 66, 34, 90]));
+  }
+  return requests;
+}

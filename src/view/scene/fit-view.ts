@@ -1,0 +1,187 @@
+import type { Point, Vector } from '../../geometry/index.ts';
+import { add, contourBounds, dot, scale, subtract } from '../../geometry/index.ts';
+import type { Section, Side, SurfaceLine } from '../../joint/index.ts';
+import type { Sheet } from './sheet.ts';
+import { TRUE_SCALE, type View } from './view-transform.ts';
+
+/** A point that must be seen, with `room` px of drawing beyond it in that direction (y up). */
+interface Seen {
+  readonly point: Point;
+  readonly room: Vector;
+}
+
+const LEAST_SCALE = 0.5;
+const LARGEST_SCALE = 100;
+const HALVINGS = 40;
+/** An earlier view is kept until the fitting one is this many times larger. */
+const WORTH_ENLARGING = 1.3;
+/** While a view is kept, room may shrink to this share before the joint is fitted anew. */
+const LEAST_ROOM = 0.6;
+/** A fit-up without a weld shows this much of each carrying surface, mm. */
+const FIT_UP_REACH = 9;
+
+/**
+ * The largest view that shows the weld, what it joins and room for the
+ * dimensions round it; plates run on to the edge and break off there. With the
+ * view before, that one is kept as long as it serves, so that the drawing holds
+ * still under the hand.
+ */
+export function fitView(section: Section, sheet: Sheet, before: View | null, hold = false): View {
+  const sameSheet =
+    before?.width === sheet.width &&
+    before.height === sheet.height &&
+    before.subject === subjectOf(section);
+  if (hold && sameSheet) return before;
+  const fitted = fitAt(section, sheet, largestScale(section, sheet));
+  if (!sameSheet) return fitted;
+  const worthIt = fitted.scale > before.scale * WORTH_ENLARGING;
+  return !worthIt && showsAll(before, section, sheet) ? before : fitted;
+}
+
+/** The whole section at a given scale, centred; a true-size view is `fitAt(…, TRUE_SCALE)`. */
+export function fitAt(section: Section, sheet: Sheet, pxPerMm: number): View {
+  const { left, right, top, bottom } = extent(seenPoints(section, sheet), pxPerMm, 1);
+  return {
+    scale: pxPerMm,
+    originX: Math.round((sheet.left + sheet.right - left - right) / 2),
+    originY: Math.round((sheet.top + sheet.bottom + top + bottom) / 2),
+    width: sheet.width,
+    height: sheet.height,
+    subject: subjectOf(section),
+  };
+}
+
+/** Joints of one sort may share a view. */
+function subjectOf({ kind, form, stage }: Section): string {
+  return `${kind} ${form} ${stage}`;
+}
+
+function largestScale(section: Section, sheet: Sheet): number {
+  const points = seenPoints(section, sheet);
+  let low = LEAST_SCALE;
+  let high = LARGEST_SCALE;
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (low + high) / 2;
+    const { left, right, top, bottom } = extent(points, middle, 1);
+    const fits =
+      right - left <= sheet.right - sheet.left && top - bottom <= sheet.bottom - sheet.top;
+    if (fits) low = middle;
+    else high = middle;
+  }
+  return readable(low);
+}
+
+/** Rounded down to a drawn scale that can be said: 9.5 : 1 rather than 9.53 : 1. */
+function readable(pxPerMm: number): number {
+  const times = pxPerMm / TRUE_SCALE;
+  const step = times >= 5 ? 0.5 : times >= 2 ? 0.2 : times >= 0.5 ? 0.1 : 0.05;
+  return Math.max(step, Math.floor(times / step) * step) * TRUE_SCALE;
+}
+
+function showsAll(view: View, section: Section, sheet: Sheet): boolean {
+  const { left, right, top, bottom } = extent(seenPoints(section, sheet), view.scale, LEAST_ROOM);
+  return (
+    view.originX + left >= sheet.left &&
+    view.originX + right <= sheet.right &&
+    view.originY - top >= sheet.top &&
+    view.originY - bottom <= sheet.bottom
+  );
+}
+
+/** Bounds of the points with their room, px from the plane's origin, y up. */
+function extent(points: readonly Seen[], pxPerMm: number, share: number) {
+  let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { point, room } of points) {
+    const x = point.x * pxPerMm + room.x * share;
+    const y = point.y * pxPerMm + room.y * share;
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    bottom = Math.min(bottom, y);
+    top = Math.max(top, y);
+  }
+  return { left, right, bottom, top };
+}
+
+function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
+  const seen: Seen[] = [];
+  for (const region of [...section.welds, ...section.spatter]) seen.push(...corners(region));
+  if (section.kind === 'fillet') seen.push(...filletPoints(section, sheet));
+  else seen.push(...buttPoints(section, sheet));
+  return seen;
+}
+
+function corners(region: Section['welds'][number]): readonly Seen[] {
+  const { left, right, bottom, top } = contourBounds(region);
+  const still = { x: 0, y: 0 };
+  return [
+    { point: { x: left, y: bottom }, room: still },
+    { point: { x: right, y: top }, room: still },
+  ];
+}
+
+function filletPoints(section: Section, { margins }: Sheet): readonly Seen[] {
+  const seen: Seen[] = [];
+  const air = [margins.beside, margins.above] as const;
+  for (const plate of [0, 1] as const) {
+    const carrying = section.face.surfaces[plate];
+    const toe = section.face.toes?.[plate] ?? along(carrying, FIT_UP_REACH);
+    seen.push({ point: toe, room: scale(carrying.along, air[plate]) });
+    const { face, opposite } = section.plateSurfaces[plate];
+    const broad = sameLine(face, carrying);
+    const start = broad ? toe : face.origin;
+    seen.push({ point: start, room: scale(face.along, broad ? air[plate] : margins.metal) });
+    // Beyond a plate's own corner the dimension line of the other leg still needs air.
+    if (!broad) seen.push({ point: start, room: scale(face.normal, margins.above / 2) });
+    const thickness = Math.abs(dot(subtract(opposite.origin, face.origin), face.normal));
+    const depth = Math.min(thickness, depthShown(section));
+    const under = add(start, scale(face.normal, -depth));
+    seen.push({ point: under, room: scale(face.normal, -margins.under) });
+    seen.push({
+      point: add(face.origin, scale(face.normal, -depth)),
+      room: scale(face.normal, -margins.under),
+    });
+  }
+  return seen;
+}
+
+/** How much of a thick plate's depth is worth showing, mm: about as much as the weld is deep. */
+function depthShown({ face }: Section): number {
+  if (face.toes === null) return FIT_UP_REACH / 2;
+  const [p, q] = face.toes;
+  return Math.hypot(p.x - q.x, p.y - q.y) * 0.3;
+}
+
+function buttPoints(section: Section, { margins }: Sheet): readonly Seen[] {
+  const seen: Seen[] = [];
+  for (const side of [section.face, section.root]) {
+    if (side === null) continue;
+    const beyond = side === section.face ? margins.above : margins.below;
+    for (const plate of [0, 1] as const) {
+      const surface = side.surfaces[plate];
+      const start = farthest(side, plate);
+      seen.push({ point: start, room: scale(surface.along, margins.beside) });
+      seen.push({ point: start, room: scale(surface.normal, beyond) });
+    }
+  }
+  if (section.backing !== null) seen.push(...corners(section.backing));
+  return seen;
+}
+
+/** The toe, lip or groove edge that lies farthest along a surface. */
+function farthest({ surfaces, toes, lips, grooveEdges }: Side, plate: 0 | 1): Point {
+  const surface = surfaces[plate];
+  const marks = [toes, lips, grooveEdges].flatMap((pair) => (pair === null ? [] : [pair[plate]]));
+  const stations = marks.map((mark) => dot(subtract(mark, surface.origin), surface.along));
+  return along(surface, Math.max(0, ...stations));
+}
+
+function along({ origin, along: direction }: SurfaceLine, station: number): Point {
+  return add(origin, scale(direction, station));
+}
+
+function sameLine(p: SurfaceLine, q: SurfaceLine): boolean {
+  return (
+    Math.abs(dot(p.normal, q.normal)) > 0.999 &&
+    Math.abs(dot(subtract(q.origin, p.origin), p.normal)) < 1e-6
+  );
+}

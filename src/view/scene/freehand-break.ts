@@ -1,0 +1,37 @@
+import type { Point } from '../../geometry/index.ts';
+import { type View, xToPx, yToPx } from './view-transform.ts';
+import { written } from './written.ts';
+
+/** Length of one wave and how far its control points stand off the straight, px. */
+const WAVE = 48;
+const SWINGS = [3.2, -4, 2.2, -3.8, 3.4, -2.4] as const;
+
+/**
+ * A freehand line to `b` from where the pen stands, for where a view breaks off
+ * (ISO 128): waves whose swings come from a short fixed list, so that the same
+ * break is drawn the same way every time.
+ */
+export function freehandTo(view: View, a: Point, b: Point): string {
+  const ax = xToPx(view, a.x);
+  const ay = yToPx(view, a.y);
+  const dx = xToPx(view, b.x) - ax;
+  const dy = yToPx(view, b.y) - ay;
+  const length = Math.hypot(dx, dy);
+  // nothing between the ends to wave
+  if (length === 0) return '';
+  const waves = Math.max(1, Math.round(length / WAVE));
+  // A short break swings less, or it would look like damage.
+  const calm = Math.min(1, length / waves / WAVE);
+  let d = '';
+  for (let wave = 0; wave < waves; wave++) {
+    const swing = (SWINGS[wave % SWINGS.length] ?? 0) * calm;
+    const at = (share: number, aside: number): string => {
+      const along = (wave + share) / waves;
+      const x = ax + dx * along - (dy / length) * aside;
+      const y = ay + dy * along + (dx / length) * aside;
+      return `${written(x)} ${written(y)}`;
+    };
+    d += `C${at(0.35, swing)} ${at(0.65, swing)} ${at(1, 0)}`;
+  }
+  return d;
+}

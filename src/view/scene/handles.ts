@@ -1,0 +1,111 @@
+import type { Point, Vector } from '../../geometry/index.ts';
+import { parametersOf, type Joint, type ParameterRange, type Section } from '../../joint/index.ts';
+import { numberAt } from '../../state/parameter.ts';
+import { grips, type Grip } from './grips.ts';
+
+/** A point of the drawing that one parameter is moved by. */
+export interface Handle {
+  readonly field: string;
+  /** where it stands, mm */
+  readonly at: Point;
+  /** how far and where that point goes per unit of the parameter, mm */
+  readonly axis: Vector;
+  /** belongs to a discontinuity: drawn smaller */
+  readonly flaw: boolean;
+  readonly value: number;
+  readonly range: ParameterRange;
+}
+
+/** What the bench folds its controls by; null while none is chosen. */
+export type HandleGroup = ParameterRange['group'] | 'sheet' | null;
+
+const MOST_HANDLES = 6;
+/** Two handles of one bead may not stand on the same point, mm. */
+const SAME_PLACE = 0.05;
+
+type Fields = Readonly<Record<ParameterRange['group'] | 'first', readonly string[]>>;
+
+const UNDERCUTS = ['undercut1Depth', 'undercut2Depth'] as const;
+
+/** Fields that have a place on the drawing, most telling first. */
+const FIELDS: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], Fields>>>> = {
+  fillet: {
+    welded: {
+      first: ['leg1', 'leg2', 'convexity', ...UNDERCUTS, 'rootGap'],
+      joint: ['dihedralAngle', 'cornerOverlap', 't1', 't2'],
+      fitUp: ['rootGap'],
+      weld: ['leg1', 'leg2', 'convexity', 'rootPenetration', 'edgeMelt'],
+      discontinuities: [...UNDERCUTS, 'overlap1', 'overlap2'],
+    },
+    fitUp: {
+      first: ['dihedralAngle', 'rootGap', 'cornerOverlap', 't1', 't2'],
+      joint: ['dihedralAngle', 'cornerOverlap', 't1', 't2'],
+      fitUp: ['rootGap'],
+      weld: [],
+      discontinuities: [],
+    },
+  },
+  butt: {
+    welded: {
+      first: ['capHeight', 'capPast1', 'capPast2', 'rootHeight', 'offset', 'undercut1Depth'],
+      joint: ['t1', 't2'],
+      fitUp: ['offset', 'angularMisalignment'],
+      weld: ['capHeight', 'capPast1', 'capPast2', 'rootHeight', 'rootPast1', 'rootPast2'],
+      discontinuities: [
+        ...UNDERCUTS,
+        'rootUndercut1Depth',
+        'rootUndercut2Depth',
+        'overlap1',
+        'overlap2',
+        'capDrop1',
+        'capDrop2',
+        'incompletePenetration',
+      ],
+    },
+    fitUp: {
+      first: ['bevelAngle1', 'bevelAngle2', 'rootOpening', 'rootFace1', 'rootFace2', 'offset'],
+      joint: ['bevelAngle1', 'bevelAngle2', 'rootFace1', 'rootFace2', 't1', 't2'],
+      fitUp: ['rootOpening', 'offset', 'angularMisalignment'],
+      weld: [],
+      discontinuities: [],
+    },
+  },
+};
+
+/**
+ * The handles of the chosen group, at most six. Of those that would stand on
+ * one point the first is kept; a flaw that is there comes before one that isn't.
+ */
+export function handlesOf(joint: Joint, section: Section, group: HandleGroup): readonly Handle[] {
+  const ranges = new Map(parametersOf(joint).map((range) => [range.field, range]));
+  const fields =
+    FIELDS[joint.kind][joint.stage][group === null || group === 'sheet' ? 'first' : group];
+  const handles: Handle[] = [];
+  for (const field of presentFirst(joint, fields)) {
+    const range = ranges.get(field);
+    const value = numberAt(joint, field);
+    const grip: Grip | null = grips[field]?.(joint, section) ?? null;
+    if (range === undefined || value === null || grip === null) continue;
+    if (handles.some(({ at }) => near(at, grip.at))) continue;
+    const flaw = range.group === 'discontinuities';
+    handles.push({ field, ...grip, flaw, value, range });
+    if (handles.length === MOST_HANDLES) break;
+  }
+  return handles;
+}
+
+/** Flaws of some size before flaws of none, otherwise as listed. */
+function presentFirst(joint: Joint, fields: readonly string[]): readonly string[] {
+  const isFlaw = (field: string): boolean => /undercut|overlap|capDrop|incomplete/i.test(field);
+  const absent = (field: string): boolean => isFlaw(field) && numberAt(joint, field) === 0;
+  return [...fields.filter((field) => !absent(field)), ...fields.filter(absent)];
+}
+
+function near(p: Point, q: Point): boolean {
+  return Math.hypot(p.x - q.x, p.y - q.y) < SAME_PLACE;
+}
+
+/** The parameter's value when its handle is pulled by `pull` mm from where it was `start`. */
+export function pulledValue({ axis }: Handle, start: number, pull: Vector): number {
+  return start + (pull.x * axis.x + pull.y * axis.y) / (axis.x * axis.x + axis.y * axis.y);
+}

@@ -1,0 +1,131 @@
+import type { Point } from '../../geometry/index.ts';
+import type { Arrowhead, DimensionRequest, Lettering } from './dimension-request.ts';
+import { boxCost, type DrawingSheet, groundAt, linesCost } from './drawing-sheet.ts';
+import type { LabelBox, Line } from './label-box.ts';
+import { textWidth } from './text-width.ts';
+
+/** One wording of a label; shorter wordings cost more. */
+export interface Wording {
+  readonly name: string;
+  readonly value: string;
+  readonly width: number;
+  readonly cost: number;
+}
+
+/** One way to draw a dimension, with what it costs. */
+export interface Placement {
+  readonly cost: number;
+  readonly box: LabelBox;
+  readonly wording: Wording;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** dimension lines and leaders */
+  readonly lines: readonly Line[];
+  /** those of `lines` that are landings: they cut the extension lines they cross */
+  readonly landings: readonly Line[];
+  readonly extensions: readonly Line[];
+  readonly arc: Arc | null;
+  readonly heads: readonly Arrowhead[];
+  /** common origin of running dimensions, or the dot of a note */
+  readonly origin: Point | null;
+}
+
+/** An angle's dimension line, radians on the screen, clockwise from start to end. */
+export interface Arc {
+  readonly centre: Point;
+  readonly radius: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Takes a placement into the choice; true when nothing better can come. */
+export type Offer = (placement: Placement) => boolean;
+
+/** Gap between a landing and its text, and the landing's least length, px. */
+export const TEXT_GAP = 4;
+export const LANDING = 12;
+
+/** Height of a label's box, px: ascenders to descenders. */
+export function labelHeight(lettering: Lettering): number {
+  return lettering.value * 1.1;
+}
+
+/** The wordings of a label, best first; the value is never left out. */
+export function wordingsOf(request: DimensionRequest, lettering: Lettering): readonly Wording[] {
+  const { name, short, value } = request;
+  // A caption is small text throughout.
+  if (request.kind === 'caption') {
+    const width = textWidth(name, lettering.small, 400) + 2;
+    return [{ name, value: '', width, cost: 0 }];
+  }
+  const all = [wording(name, value, lettering, 0)];
+  if (short !== name) all.push(wording(short, value, lettering, 30));
+  if (name !== '' && value !== '') all.push(wording('', value, lettering, 60));
+  return all;
+}
+
+function wording(name: string, value: string, lettering: Lettering, cost: number): Wording {
+  const spaced = name !== '' && value !== '' ? `${name} ` : name;
+  const width = textWidth(spaced, lettering.name, 400) + textWidth(value, lettering.value, 620) + 2;
+  return { name, value, width, cost };
+}
+
+/**
+ * Cost of a label here: forbidden over the outline, other labels and dimension
+ * lines; inside the weld, where no paper is cleared round the text, forbidden
+ * over thin lines too.
+ */
+export function labelCost(sheet: DrawingSheet, box: LabelBox): number {
+  const cost = boxCost(sheet, box);
+  return cost > 0 && groundAt(sheet, box.x, box.y) === 'weld' ? Infinity : cost;
+}
+
+/** Cost of a dimension's own lines; its extension lines count as half. */
+export function drawingCost(
+  sheet: DrawingSheet,
+  lines: readonly Line[],
+  extensions: readonly Line[],
+): number {
+  const cost = linesCost(sheet, lines);
+  return cost === Infinity ? cost : cost + linesCost(sheet, extensions) / 2;
+}
+
+/** An upright label whose near edge stands `TEXT_GAP` beyond (x, y), to the right (1) or left (-1). */
+export function besideBox(
+  x: number,
+  y: number,
+  side: 1 | -1,
+  width: number,
+  height: number,
+): LabelBox {
+  const halfWidth = width / 2;
+  return {
+    x: x + side * (TEXT_GAP + halfWidth),
+    y,
+    halfWidth,
+    halfHeight: height / 2,
+    cos: 1,
+    sin: 0,
+  };
+}
+
+/**
+ * A label whose foot stands above the line through (x, y) along the unit
+ * direction (dx, dy), turned so that it is read from below or from the right
+ * (ISO 129-1).
+ */
+export function aboveLineBox(
+  x: number,
+  y: number,
+  dx: number,
+  dy: number,
+  width: number,
+  lettering: Lettering,
+): LabelBox {
+  // Vertical text climbs: the direction of reading is up, never down.
+  const flip = dx < -1e-6 || (Math.abs(dx) <= 1e-6 && dy > 0) ? -1 : 1;
+  const cos = dx * flip;
+  const sin = dy * flip;
+  const halfHeight = labelHeight(lettering) / 2;
+  const lift = halfHeight + lettering.value * 0.12;
+  return { x: x + sin * lift, y: y - cos * lift, halfWidth: width / 2, halfHeight, cos, sin };
+}

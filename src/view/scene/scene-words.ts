@@ -1,0 +1,53 @@
+import type { Measurement } from '../../measure/index.ts';
+import { length, quantity, type Reading, text } from '../text.ts';
+import type { SceneWords } from './dimension-context.ts';
+import type { BarLength } from './scale-bar.ts';
+
+/** The drawing's words for one reader; a dotted id takes an underscore in its key. */
+export function sceneWords(reading: Reading): SceneWords {
+  const say = (key: string, values?: Readonly<Record<string, string | number>>): string =>
+    text(values === undefined ? { key } : { key, values }, reading);
+  const named = new Map<string, string>();
+  const name = (key: string): string => {
+    const known = named.get(key) ?? say(key);
+    named.set(key, known);
+    return known;
+  };
+  const shown = (mm: number): string => length(mm, reading);
+  return {
+    name: (id) => name(`scene_${id.replace('.', '_')}`),
+    short: (id) => name(`scene_${id.replace('.', '_')}_short`),
+    value: (measurement) => valueText(measurement, reading),
+    governs: (throat) => say('scene_governs', { name: throat }),
+    governsShort: (throat) => say('scene_governs_short', { name: throat }),
+    least: ({ leastLeg1, leastLeg2, below }, kind) => {
+      if (kind === 'butt')
+        return below === null ? '' : say('scene_least_cap', { depth: shown(below) });
+      if (leastLeg1 === null || leastLeg2 === null) return '';
+      return leastLeg1 === leastLeg2
+        ? say('scene_least', { leg: shown(leastLeg1) })
+        : say('scene_least_unequal', { leg1: shown(leastLeg1), leg2: shown(leastLeg2) });
+    },
+    most: ({ most }, kind) =>
+      most === null
+        ? ''
+        : say(kind === 'fillet' ? 'scene_most' : 'scene_most_cap', { height: shown(most) }),
+  };
+}
+
+function valueText({ value, unit }: Measurement, reading: Reading): string {
+  if (value === null) return '';
+  return unit === 'mm' ? length(value, reading) : quantity(value, unit, reading);
+}
+
+/** The lengths that make a round scale bar in the reader's unit. */
+export function barLengths(reading: Reading): readonly BarLength[] {
+  const metric = reading.units === 'mm';
+  const lengths = metric
+    ? [0.5, 1, 2, 5, 10, 20, 50, 100]
+    : [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 4].map((inches) => inches * 25.4);
+  return lengths.map((mm) => ({
+    mm,
+    text: metric ? `${mm} mm` : length(mm, reading, { unitMark: true }),
+  }));
+}

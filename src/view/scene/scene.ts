@@ -1,0 +1,170 @@
+import type { Contour, Point } from '../../geometry/index.ts';
+import type { Section } from '../../joint/index.ts';
+import type { Check } from '../../limits/index.ts';
+import type { MeasurementId, Measurements } from '../../measure/index.ts';
+import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
+import { bandCaptions } from './band-captions.ts';
+import { buttDimensions } from './butt-dimensions.ts';
+import type { Construction } from './construction.ts';
+import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
+import { type DimensionContext, drawnAs, type SceneWords, tonesOf } from './dimension-context.ts';
+import { layOut } from './dimension-layout.ts';
+import { type DimensionRequest, LETTERING, type Lettering } from './dimension-request.ts';
+import { type DrawnDimension, drawnDimensions } from './drawn-dimension.ts';
+import type { DrawingSheet } from './drawing-sheet.ts';
+import { filletDimensions } from './fillet-dimensions.ts';
+import { fitAt, fitView } from './fit-view.ts';
+import { type LabelBox, type Line, uprightBox } from './label-box.ts';
+import { otherDimensions } from './other-dimensions.ts';
+import { pathOf } from './outline-path.ts';
+import { plateCuts } from './plate-cuts.ts';
+import { type BarLength, scaleBar, type ScaleBar, scaleText } from './scale-bar.ts';
+import { linesOf, sectionBody, type SectionBody } from './section-body.ts';
+import type { Sheet } from './sheet.ts';
+import { placeTrueSize, type TrueSize } from './true-size.ts';
+import { drawnScale, toPx, TRUE_SCALE, type View } from './view-transform.ts';
+
+/** Everything that decides what the drawing shows. */
+export interface SceneInput {
+  readonly section: Section;
+  readonly measurements: Measurements;
+  readonly checks: readonly Check[];
+  readonly sheet: Sheet;
+  readonly show: Construction;
+  readonly band: AllowedBand | null;
+  /** what is pointed at among the checks or measurements */
+  readonly lit: Check['measurement'] | null;
+  readonly held: { readonly section: Section; readonly label: string } | null;
+  /** places that labels keep off, px after the view: the handles' points, mm */
+  readonly kept: readonly Point[];
+  readonly words: SceneWords;
+  readonly bars: readonly BarLength[];
+  /** drawn at true size and nothing else */
+  readonly trueToSize: boolean;
+  /** px per mm of the reader's screen at life size */
+  readonly trueScale: number;
+  /** the view drawn last, so that the drawing holds still */
+  readonly before: View | null;
+  /** under the hand: the view before is kept whatever happens */
+  readonly hold: boolean;
+}
+
+/** The drawing as path data and placed text, ready for a page or a file. */
+export interface Scene {
+  readonly view: View;
+  readonly sheet: Sheet;
+  readonly lettering: Lettering;
+  readonly body: SectionBody;
+  readonly band: { readonly inside: string; readonly outside: string; readonly limits: string };
+  readonly construction: ConstructionPaths;
+  readonly held: string;
+  readonly dimensions: readonly DrawnDimension[];
+  /** paper cleared of hatch round what stands on base metal: strokes and boxes */
+  readonly clearLines: string;
+  readonly clearBoxes: string;
+  /** paper cut into extension lines where a landing crosses them */
+  readonly cuts: string;
+  readonly trueSize: TrueSize | null;
+  readonly bar: ScaleBar | null;
+  /** 9.5 : 1 */
+  readonly scaleText: string;
+  /** dimensions that found no room */
+  readonly notShown: number;
+  /** boxes of all labels and the visible edges, px, for what is placed later */
+  readonly labels: readonly LabelBox[];
+  readonly outline: readonly Line[];
+}
+
+/** Half the side of the square that labels keep off a handle, px. */
+const HANDLE_ROOM = 10;
+
+/** Composes the whole drawing of a section. The same input gives the same drawing. */
+export function composeScene(input: SceneInput): Scene {
+  const { section, sheet, show } = input;
+  const view = input.trueToSize
+    ? fitAt(section, sheet, input.trueScale)
+    : fitView(section, sheet, input.before, input.hold);
+  const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
+  const { body, lines } = sectionBody(section, view, plateCuts(section, view, sheet));
+  const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
+  const construction = constructionLines(input, view);
+  const requests = dimensionRequests(input, view, band);
+  const trueSize = placeTrueSize(section, sheet, view, lines.outline, requests, input.trueScale);
+  const heldLines = input.held === null ? [] : heldContours(input.held.section);
+  const thin = [
+    ...construction.lines,
+    ...[band.least, band.most, ...heldLines].flatMap((contour) => linesOf(view, contour)),
+  ];
+  const fresh = (): DrawingSheet => ({
+    ...lines,
+    left: 4,
+    top: 4,
+    right: sheet.width - 4,
+    bottom: sheet.bottom,
+    thin: [...thin],
+    firm: [],
+    column: columnOf(section, view),
+    boxes: trueSize === null ? [] : [trueSize.box],
+    marks: input.kept.map((point) => handleRoom(toPx(view, point))),
+  });
+  const layout = layOut(fresh, lettering, requests);
+  const dropped = layout.dropped.filter(({ kind }) => kind !== 'caption');
+  return {
+    view,
+    sheet,
+    lettering,
+    body,
+    band,
+    construction: construction.paths,
+    held: heldLines.map((contour) => pathOf(view, contour)).join(''),
+    ...drawnDimensions(layout.placed, lettering, fresh()),
+    trueSize,
+    bar: scaleBar(view.scale, sheet.width * 0.25, input.bars),
+    scaleText: scaleText(drawnScale(view, input.trueScale)),
+    notShown: dropped.length,
+    labels: layout.placed.map(({ placement }) => placement.box),
+    outline: lines.outline,
+  };
+}
+
+function dimensionRequests(
+  input: SceneInput,
+  view: View,
+  band: ReturnType<typeof drawnBand>,
+): readonly DimensionRequest[] {
+  const { section, measurements, show, sheet, words, lit } = input;
+  const context: DimensionContext = {
+    section,
+    measurements,
+    tones: tonesOf(input.checks, measurements),
+    lit: lit === null ? null : (drawnAs(lit, measurements)[0] ?? null),
+    show,
+    view,
+    sheet,
+    words,
+  };
+  const own = section.kind === 'fillet' ? filletDimensions(context) : buttDimensions(context);
+  const others = otherDimensions(
+    context,
+    new Set<MeasurementId | string>(own.map(({ key }) => key)),
+  );
+  return [...own, ...others, ...bandCaptions(input, view, band)];
+}
+
+/** Labels of a fillet's face share a left edge 16 px past the extension line of toe 1. */
+function columnOf({ kind, face }: Section, view: View): number | null {
+  if (kind !== 'fillet' || face.toes === null) return null;
+  const lip = face.lips?.[0] ?? face.toes[0];
+  return toPx(view, { x: Math.max(face.toes[0].x, lip.x), y: 0 }).x + 16;
+}
+
+function handleRoom({ x, y }: Point): LabelBox {
+  return uprightBox(x, y, 2 * HANDLE_ROOM, 2 * HANDLE_ROOM);
+}
+
+/** What is kept of a held section: the outline of its face and of its root. */
+function heldContours({ face, root }: Section): readonly Contour[] {
+  return [face.bead, root?.bead ?? null].flatMap((bead) => (bead === null ? [] : [bead]));
+}
+
+export { TRUE_SCALE };

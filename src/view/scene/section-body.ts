@@ -1,0 +1,123 @@
+import type { Contour, Point, Region, Segment } from '../../geometry/index.ts';
+import type { Section } from '../../joint/index.ts';
+import { type Cut, cutAway, type ViewEdge } from './cut-away.ts';
+import { freehandTo } from './freehand-break.ts';
+import type { Line } from './label-box.ts';
+import { drawPiece, flattenInto, moveTo, pathOf, samePoint } from './outline-path.ts';
+import type { View } from './view-transform.ts';
+
+/** Path data of the section itself, by line type. */
+export interface SectionBody {
+  /** hatched: plate 1, plate 2, backing strip */
+  readonly plates: readonly [string, string];
+  readonly backing: string;
+  readonly weld: string;
+  /** wide: every edge of metal that an eye meets */
+  readonly outline: string;
+  /** narrow: where weld and base metal are fused */
+  readonly fusion: string;
+  /** narrow, freehand: where the view breaks off */
+  readonly breaks: string;
+}
+
+/** The straightened outlines that labels keep clear of, px. */
+export interface BodyLines {
+  /** every visible edge, breaks and fusion line included */
+  readonly outline: readonly Line[];
+  readonly weld: readonly Line[];
+  readonly metal: readonly Line[];
+}
+
+interface Pen {
+  d: string;
+  at: Point | null;
+}
+
+/** The section as this view shows it, `cuts` taken from each plate. */
+export function sectionBody(
+  section: Section,
+  view: View,
+  cuts: readonly [readonly Cut[], readonly Cut[]],
+): { readonly body: SectionBody; readonly lines: BodyLines } {
+  const [edges1, edges2] = [
+    cutAway(section.plates[0], cuts[0]),
+    cutAway(section.plates[1], cuts[1]),
+  ];
+  const weldMetal = [...section.welds, ...section.spatter];
+  const outline: Pen = { d: '', at: null };
+  const fusion: Pen = { d: '', at: null };
+  const breaks: Pen = { d: '', at: null };
+  for (const { piece, broken } of [...edges1, ...edges2]) {
+    if (broken) strokeBreak(breaks, view, piece);
+    else stroke(isFused(piece, section.welds) ? fusion : outline, view, piece);
+  }
+  const plates = [section.plates[0], section.plates[1]] as const;
+  for (const region of weldMetal) {
+    for (const piece of region) {
+      if (!isFused(piece, plates)) stroke(outline, view, piece);
+    }
+  }
+  const backing = section.backing ?? [];
+  for (const piece of backing) stroke(outline, view, piece);
+  return {
+    body: {
+      plates: [fillPath(view, edges1), fillPath(view, edges2)],
+      backing: pathOf(view, backing, true),
+      weld: weldMetal.map((region) => pathOf(view, region, true)).join(''),
+      outline: outline.d,
+      fusion: fusion.d,
+      breaks: breaks.d,
+    },
+    lines: bodyLines(section, view, [...edges1, ...edges2]),
+  };
+}
+
+function bodyLines(section: Section, view: View, edges: readonly ViewEdge[]): BodyLines {
+  const metal: Line[] = [];
+  flattenInto(
+    metal,
+    view,
+    edges.map(({ piece }) => piece),
+  );
+  if (section.backing !== null) flattenInto(metal, view, section.backing);
+  const weld: Line[] = [];
+  for (const region of [...section.welds, ...section.spatter]) flattenInto(weld, view, region);
+  return { outline: [...metal, ...weld], weld, metal };
+}
+
+/** Whether one of the regions walks this same piece the other way: metal joined to metal. */
+function isFused(piece: Segment, regions: readonly Region[]): boolean {
+  return regions.some((region) =>
+    region.some((other) => samePoint(piece.a, other.b) && samePoint(piece.b, other.a)),
+  );
+}
+
+function stroke(pen: Pen, view: View, piece: Segment): void {
+  if (pen.at === null || !samePoint(pen.at, piece.a)) pen.d += moveTo(view, piece.a);
+  pen.d += drawPiece(view, piece);
+  pen.at = piece.b;
+}
+
+function strokeBreak(pen: Pen, view: View, { a, b }: Segment): void {
+  if (pen.at === null || !samePoint(pen.at, a)) pen.d += moveTo(view, a);
+  pen.d += freehandTo(view, a, b);
+  pen.at = b;
+}
+
+function fillPath(view: View, edges: readonly ViewEdge[]): string {
+  const [first] = edges;
+  // the whole plate lies beyond the cuts
+  if (first === undefined) return '';
+  let d = moveTo(view, first.piece.a);
+  for (const { piece, broken } of edges) {
+    d += broken ? freehandTo(view, piece.a, piece.b) : drawPiece(view, piece);
+  }
+  return `${d}Z`;
+}
+
+/** Straightened px lines of a contour that is drawn over the section, such as a held outline. */
+export function linesOf(view: View, contour: Contour): readonly Line[] {
+  const lines: Line[] = [];
+  flattenInto(lines, view, contour);
+  return lines;
+}

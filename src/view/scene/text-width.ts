@@ -1,0 +1,38 @@
+import { advances, measuredCharacters } from './glyph-advances.ts';
+
+type Weight = keyof typeof advances;
+
+/**
+ * Every digit is given the widest digit's advance, so that a label keeps its
+ * place while its value runs and one width serves all values of one length.
+ */
+const DIGIT = '0123456789';
+const WIDEST = 'm';
+
+const tables = {
+  400: advanceTable(400),
+  620: advanceTable(620),
+} satisfies Record<Weight, ReadonlyMap<string, number>>;
+
+function advanceTable(weight: Weight): ReadonlyMap<string, number> {
+  const table = new Map<string, number>();
+  [...measuredCharacters].forEach((character, index) => {
+    table.set(character, advances[weight][index] ?? 0);
+  });
+  const widestDigit = Math.max(...[...DIGIT].map((digit) => table.get(digit) ?? 0));
+  for (const digit of DIGIT) table.set(digit, widestDigit);
+  return table;
+}
+
+/**
+ * Width that a line of text takes on the drawing, in px, never less than it is
+ * drawn with (kerning only tightens, and a character that was not measured
+ * counts as the widest letter).
+ */
+export function textWidth(text: string, size: number, weight: Weight): number {
+  const table = tables[weight];
+  const unknown = table.get(WIDEST) ?? 1000;
+  let width = 0;
+  for (const character of text) width += table.get(character) ?? unknown;
+  return (width * size) / 1000;
+}
