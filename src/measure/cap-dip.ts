@@ -1,6 +1,5 @@
 import type { Contour, Point, Vector } from '../geometry/index.ts';
 import {
-  atMost,
   dot,
   extremeFromLine,
   normalise,
@@ -8,10 +7,17 @@ import {
   scale,
   splitContour,
   subtract,
+  TOLERANCE,
 } from '../geometry/index.ts';
 import type { Side } from '../joint/index.ts';
 import type { Measurement } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
+
+/**
+ * The string is taut when nothing stands out over it by more than this, mm:
+ * far under the tolerance, because its lean is known only to the square root of it.
+ */
+const TAUT = TOLERANCE / 1000;
 
 interface Dip {
   readonly depth: number;
@@ -52,8 +58,9 @@ function deepestDip(
   // the underside of an overlap
   if (dot(normal, up) <= 0) return null;
   const crest = extremeFromLine(part, start, normal);
-  if (!atMost(crest.value, 0)) {
-    const [before, after] = splitContour(part, crest);
+  const [before, after] = crest.value > TAUT ? splitContour(part, crest) : [[], []];
+  // a crest at the very end of the part is the end
+  if (before.length > 0 && after.length > 0) {
     const left = deepestDip(before, [start, crest.point], side, up);
     const right = deepestDip(after, [crest.point, end], side, up);
     return (left?.depth ?? 0) >= (right?.depth ?? 0) ? left : right;

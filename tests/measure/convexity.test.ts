@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { at, handFillet, pathOf, polar } from '../section-fixtures.ts';
-import { endsOf, read, valueOf } from './reading.ts';
+import { about, endsOf, read, valueOf } from './reading.ts';
 
 // Convexity and concavity: AWS A3.0, public extract.
 
@@ -17,7 +17,7 @@ describe('a face of one arc', () => {
   it('is measured square to the chord, from chord to face', () => {
     const swell = handFillet({ leg1: 8, leg2: 8, sagitta: 1 });
     const out = 4 + Math.SQRT1_2;
-    expect(endsOf(swell, 'convexity')).toEqual([4, 4, out, out].map((n) => expect.closeTo(n, 12)));
+    expect(endsOf(swell, 'convexity')).toEqual([4, 4, out, out].map((n) => about(n)));
     expect(read(swell, 'convexity').witness).toMatchObject({
       construction: [[at(8, 0), polar(8, 90)]],
     });

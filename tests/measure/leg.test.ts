@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { at, handFillet, pathOf, polar } from '../section-fixtures.ts';
-import { endsOf, read, valueOf } from './reading.ts';
+import { about, endsOf, read, valueOf } from './reading.ts';
 
 // Leg: US Army TC 9-237, 6-8b. The other readings are derived; sums in the comments.
 
@@ -16,7 +16,7 @@ describe('the legs of an unequal fillet', () => {
   it('differ by 4 mm, shown on the part of the longer leg past the shorter', () => {
     expect(valueOf(fillet, 'legDifference')).toBe(4);
     const [fromX, fromY, toX, toY] = endsOf(fillet, 'legDifference');
-    expect([fromX, toX]).toEqual([expect.closeTo(0, 12), expect.closeTo(0, 12)]);
+    expect([fromX, toX]).toEqual([about(0), about(0)]);
     expect([fromY, toY]).toEqual([6, 10]);
   });
 
@@ -45,9 +45,9 @@ describe('the legs of a skewed fillet', () => {
     // toe 2 at (-3, 5.196): its foot on plate 1's line is (-3, 0), which the line from O is carried on to
     const { witness } = read(skewed, 'perpendicularLeg2');
     expect(witness).toMatchObject({
-      from: { x: expect.closeTo(-3, 12), y: expect.closeTo(0, 12) },
-      to: { x: expect.closeTo(-3, 12), y: expect.closeTo(3 * Math.sqrt(3), 12) },
-      extensions: [[at(0, 0), { x: expect.closeTo(-3, 12), y: expect.closeTo(0, 12) }]],
+      from: { x: about(-3), y: about(0) },
+      to: { x: about(-3), y: about(3 * Math.sqrt(3)) },
+      extensions: [[at(0, 0), { x: about(-3), y: about(0) }]],
     });
   });
 });
@@ -57,7 +57,7 @@ describe('the legs over a root gap', () => {
     const gap = handFillet({ leg1: 8, leg2: 8, plate2Corner: at(0, 3) });
     expect(valueOf(gap, 'leg2')).toBe(8);
     expect(valueOf(gap, 'contactLeg2')).toBe(5);
-    expect(endsOf(gap, 'contactLeg2')).toEqual([0, 3, expect.closeTo(0, 12), 8]);
+    expect(endsOf(gap, 'contactLeg2')).toEqual([0, 3, about(0), 8]);
   });
 
   it('lose the gap divided by the sine on a skewed plate', () => {

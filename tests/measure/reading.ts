@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import type { Measurement, MeasurementId } from '../../src/measure/index.ts';
 import { measure } from '../../src/measure/index.ts';
 import type { Section } from '../../src/joint/index.ts';
@@ -24,3 +25,6 @@ export function endsOf(
   if (witness.kind !== 'distance') throw new Error(`${id} was not taken as a distance`);
   return [witness.from.x, witness.from.y, witness.to.x, witness.to.y];
 }
+
+/** A number that may differ by rounding, inside a larger value that is compared as a whole. */
+export const about = (value: number): number => expect.closeTo(value, 12) as number;

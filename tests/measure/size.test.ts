@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measure, sizeForRatio } from '../../src/measure/index.ts';
 import { at, handButt, handFillet, pathOf, unwelded } from '../section-fixtures.ts';
-import { read, valueOf } from './reading.ts';
+import { about, read, valueOf } from './reading.ts';
 
 // Size: US Army TC 9-237, 6-8d. The unequal concave numbers are closed forms (derived):
 // 8 x 12 with 1 mm concavity, one arc: 7.885 isosceles, 6.798 x 10.197 parallel to the chord.
@@ -27,8 +27,8 @@ describe('the size of a concave unequal fillet, 8 x 12 with a 1 mm hollow', () =
     expect(witness).toEqual({
       kind: 'triangle',
       apex: at(0, 0),
-      corner1: { x: expect.closeTo(size, 12), y: expect.closeTo(0, 12) },
-      corner2: { x: expect.closeTo(0, 12), y: expect.closeTo(size, 12) },
+      corner1: { x: about(size), y: about(0) },
+      corner2: { x: about(0), y: about(size) },
     });
   });
 });
@@ -52,9 +52,9 @@ describe('the size of a convex fillet', () => {
 describe('the throats of the size triangles', () => {
   it('run from O square to the third side, and show the triangle', () => {
     const flat = handFillet({ leg1: 8, leg2: 8 });
-    const half = { x: expect.closeTo(4, 12), y: expect.closeTo(4, 12) };
-    const corner1 = { x: expect.closeTo(8, 12), y: expect.closeTo(0, 12) };
-    const corner2 = { x: expect.closeTo(0, 12), y: expect.closeTo(8, 12) };
+    const half = { x: about(4), y: about(4) };
+    const corner1 = { x: about(8), y: about(0) };
+    const corner2 = { x: about(0), y: about(8) };
     const apex = at(0, 0);
     expect(read(flat, 'isoscelesThroat').witness).toEqual({
       kind: 'distance',
@@ -76,16 +76,16 @@ describe('the size for a specified ratio of legs', () => {
   it('fits the specified shape, not the measured one', () => {
     // equal legs within 6 x 12: 6 x 6, throat 6/√2
     expect(sizeForRatio(flat, 1)).toMatchObject({
-      leg1: expect.closeTo(6, 12),
-      leg2: expect.closeTo(6, 12),
-      throat: expect.closeTo(6 / Math.SQRT2, 12),
+      leg1: about(6),
+      leg2: about(6),
+      throat: about(6 / Math.SQRT2),
       note: null,
     });
     // 1 : 4 within 6 x 12: leg 2 ends at the toe, 3 x 12, throat 36/√153
     expect(sizeForRatio(flat, 0.25)).toMatchObject({
-      leg1: expect.closeTo(3, 12),
-      leg2: expect.closeTo(12, 12),
-      throat: expect.closeTo(36 / Math.sqrt(153), 12),
+      leg1: about(3),
+      leg2: about(12),
+      throat: about(36 / Math.sqrt(153)),
     });
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { at, handFillet, pathOf, polar } from '../section-fixtures.ts';
-import { endsOf, read, valueOf } from './reading.ts';
+import { about, endsOf, read, valueOf } from './reading.ts';
 
 // Throat terms: public welding glossary; which root and which line each takes is
 // Toeline's own reading. Closed forms are derived, sums in the comments.
@@ -21,7 +21,7 @@ describe('the throats of a concave fillet', () => {
     expect(read(hollow, 'chordThroat').witness).toEqual({
       kind: 'distance',
       from: at(0, 0),
-      to: { x: expect.closeTo(5, 12), y: expect.closeTo(5, 12) },
+      to: { x: about(5), y: about(5) },
       extensions: [],
       construction: [[at(10, 0), polar(10, 90)]],
     });
@@ -51,12 +51,7 @@ describe('the actual throat', () => {
       plate2Corner: at(0, 3),
     });
     expect(valueOf(gap, 'actualThroat')).toBeCloseTo(5 / root2, 12);
-    expect(endsOf(gap, 'actualThroat')).toEqual([
-      0,
-      3,
-      expect.closeTo(2.5, 12),
-      expect.closeTo(5.5, 12),
-    ]);
+    expect(endsOf(gap, 'actualThroat')).toEqual([0, 3, about(2.5), about(5.5)]);
   });
 
   it('counts penetration: from 2 mm behind O along plate 1', () => {
@@ -94,7 +89,7 @@ describe('the effective throat', () => {
     const { witness } = read(hollow, 'effectiveThroat');
     const reach = 5 - 1 / root2;
     expect(witness).toMatchObject({
-      to: { x: expect.closeTo(reach, 12), y: expect.closeTo(reach, 12) },
+      to: { x: about(reach), y: about(reach) },
       construction: [[at(10, 0), polar(10, 90)]],
     });
   });
@@ -120,7 +115,7 @@ describe('the throat with penetration', () => {
     // 6 x 12 at 90°: the bisector meets x/6 + y/12 = 1 at x = y = 4
     const uneven = handFillet({ leg1: 6, leg2: 12 });
     expect(valueOf(uneven, 'deepThroat')).toBeCloseTo(4 * root2, 12);
-    expect(endsOf(uneven, 'deepThroat')).toEqual([0, 0, 4, 4].map((n) => expect.closeTo(n, 12)));
+    expect(endsOf(uneven, 'deepThroat')).toEqual([0, 0, 4, 4].map((n) => about(n)));
   });
 
   it('takes the nearest of several crossings of a wavy face', () => {
@@ -162,8 +157,8 @@ describe('root penetration', () => {
     const deep = handFillet({ leg1: 8, leg2: 8, weldRoots: [at(-2, 0)] });
     expect(read(deep, 'throatPenetration').witness).toMatchObject({
       from: at(0, 0),
-      to: { x: expect.closeTo(-1, 12), y: expect.closeTo(-1, 12) },
-      extensions: [[at(-2, 0), { x: expect.closeTo(-1, 12), y: expect.closeTo(-1, 12) }]],
+      to: { x: about(-1), y: about(-1) },
+      extensions: [[at(-2, 0), { x: about(-1), y: about(-1) }]],
     });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { at, handButt, handFillet, pathOf } from '../section-fixtures.ts';
-import { read, valueOf } from './reading.ts';
+import { about, read, valueOf } from './reading.ts';
 
 // ISO 6520-1, 505: the angle through the air; from memory, verify. 180° is flush.
 
@@ -30,14 +30,14 @@ describe('the toe angle of a fillet', () => {
       kind: 'angle',
       vertex: at(8, 0),
       from: at(9, 0),
-      to: { x: expect.closeTo(8 - arm, 12), y: expect.closeTo(arm, 12) },
+      to: { x: about(8 - arm), y: about(arm) },
     });
     // at toe 2 the face comes first, then plate 2's surface
     expect(read(flat, 'toeAngle2').witness).toEqual({
       kind: 'angle',
-      vertex: { x: expect.closeTo(0, 12), y: 8 },
-      from: { x: expect.closeTo(arm, 12), y: expect.closeTo(8 - arm, 12) },
-      to: { x: expect.closeTo(0, 12), y: 9 },
+      vertex: { x: about(0), y: 8 },
+      from: { x: about(arm), y: about(8 - arm) },
+      to: { x: about(0), y: 9 },
     });
   });
 

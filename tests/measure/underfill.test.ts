@@ -1,0 +1,129 @@
+import { describe, expect, it } from 'vitest';
+import { measure } from '../../src/measure/index.ts';
+import { at, handButt, pathOf } from '../section-fixtures.ts';
+import { endsOf, read, valueOf } from './reading.ts';
+
+// ISO 6520-1, 511 and 515; the datum is a reading decided by Toeline. Groove edges of
+// the hand-made joint: (-6, 10) and (6, 10 + step).
+
+describe('underfill', () => {
+  it('is the depth below the line from edge to edge', () => {
+    const low = handButt({ t1: 10, faceBead: pathOf([at(-6, 10), at(0, 9), at(6, 10)]) });
+    expect(valueOf(low, 'underfill')).toBe(1);
+    expect(endsOf(low, 'underfill')).toEqual([0, 10, 0, 9]);
+    expect(read(low, 'underfill').witness).toMatchObject({
+      construction: [[at(-6, 10), at(6, 10)]],
+    });
+    expect(valueOf(low, 'underfillHigh')).toBe(1);
+  });
+
+  it('is measured normal to that line when the plates are offset', () => {
+    // edges (-6, 10), (6, 13); face straight 2 mm below the line, upright: 2 · 12/√153
+    const low = handButt({ t1: 10, step: 3, faceBead: pathOf([at(-5.5, 8.125), at(5.5, 10.875)]) });
+    expect(valueOf(low, 'underfill')).toBeCloseTo((2 * 12) / Math.sqrt(153), 12);
+  });
+
+  it('counts between the groove edges only: base metal melted beyond them is no underfill', () => {
+    // the face is lowest at (8, 9), outside edge 2; it crosses x = 6 at y = 9.125
+    const wide = handButt({
+      t1: 10,
+      faceBead: pathOf([at(-8, 10), at(0, 9.5), at(8, 9), at(9, 10)]),
+    });
+    expect(valueOf(wide, 'underfill')).toBeCloseTo(10 - 9.125, 9);
+  });
+
+  it('and reinforcement can both be above 0', () => {
+    const both = handButt({
+      t1: 10,
+      faceBead: pathOf([at(-6, 10), at(-2, 11), at(2, 9), at(6, 10)]),
+    });
+    expect(valueOf(both, 'underfill')).toBe(1);
+    expect(valueOf(both, 'faceReinforcement.higher')).toBe(1);
+  });
+
+  it('reads the toe that lies down the bevel when the groove is not filled to its edge', () => {
+    const low = handButt({ t1: 10, faceBead: pathOf([at(-5, 8.2), at(0, 9), at(6, 10)]) });
+    expect(valueOf(low, 'underfill')).toBeCloseTo(1.8, 12);
+  });
+
+  it('is none, with no witness, in a full groove', () => {
+    const full = handButt({ t1: 10, faceBead: pathOf([at(-7, 10), at(0, 12), at(7, 10)]) });
+    expect(read(full, 'underfill')).toEqual({
+      id: 'underfill',
+      value: 0,
+      unit: 'mm',
+      witness: { kind: 'none' },
+    });
+    expect(valueOf(full, 'underfillHigh')).toBe(0);
+  });
+
+  it('below the higher plate is read from whichever surface that is', () => {
+    const lower2 = handButt({ t1: 10, step: -2, faceBead: pathOf([at(-6, 10), at(6, 8)]) });
+    expect(valueOf(lower2, 'underfillHigh')).toBeCloseTo(2, 12);
+    expect(endsOf(lower2, 'underfillHigh')).toEqual([6, 10, 6, 8]);
+    // plate 1's surface, carried on from its edge
+    expect(read(lower2, 'underfillHigh').witness).toMatchObject({
+      construction: [[at(-6, 10), at(6, 10)]],
+    });
+  });
+
+  it('below the higher plate is nothing to show when the face lies nowhere in the groove', () => {
+    const beside = handButt({ t1: 10, faceBead: pathOf([at(7, 9), at(9, 9)]) });
+    expect(valueOf(beside, 'underfill')).toBe(0);
+    expect(valueOf(beside, 'underfillHigh')).toBe(0);
+  });
+
+  it('can’t be told where the groove edges aren’t known', () => {
+    const section = handButt({ t1: 10, faceBead: pathOf([at(-6, 10), at(6, 10)]) });
+    const unknown = { ...section, face: { ...section.face, grooveEdges: null } };
+    for (const id of ['underfill', 'underfillHigh'] as const) {
+      expect(read(unknown, id)).toEqual({
+        id,
+        value: null,
+        unit: 'mm',
+        witness: { kind: 'none' },
+        note: { key: 'measure_note_groove_edge_unknown' },
+      });
+    }
+    expect(measure(unknown).values.capPastGroove1).toBeUndefined();
+  });
+
+  it('is none of a face side without weld metal', () => {
+    const section = handButt({ t1: 10, faceBead: pathOf([at(-6, 10), at(6, 10)]) });
+    const bare = { ...section, face: { ...section.face, bead: null, toes: null, lips: null } };
+    expect(valueOf(bare, 'underfill')).toBe(0);
+    expect(valueOf(bare, 'underfillHigh')).toBe(0);
+  });
+});
+
+describe('root concavity', () => {
+  it('is the depth of the root bead inside the line between the root groove edges', () => {
+    // root edges (-1, 0) and (1, 0); the bead bows 0.4 into the joint
+    const section = handButt({
+      t1: 10,
+      faceBead: pathOf([at(-7, 10), at(7, 10)]),
+      rootBead: pathOf([at(-2, 0), at(0, 0.4), at(2, 0)]),
+    });
+    expect(valueOf(section, 'rootConcavity')).toBeCloseTo(0.4, 12);
+    expect(endsOf(section, 'rootConcavity')).toEqual([0, 0, 0, 0.4]);
+    expect(valueOf(section, 'rootReinforcement.higher')).toBe(0);
+  });
+});
+
+describe('the cap past the groove edge', () => {
+  it('is how far each toe lies outside its edge', () => {
+    const wide = handButt({ t1: 10, faceBead: pathOf([at(-7.5, 10), at(8, 10)]) });
+    expect(valueOf(wide, 'capPastGroove1')).toBe(1.5);
+    expect(valueOf(wide, 'capPastGroove2')).toBe(2);
+    expect(endsOf(wide, 'capPastGroove2')).toEqual([6, 10, 8, 10]);
+  });
+
+  it('is negative for a toe inside the groove, taken along the surface', () => {
+    const low = handButt({ t1: 10, faceBead: pathOf([at(-5, 8.2), at(6, 10)]) });
+    expect(valueOf(low, 'capPastGroove1')).toBe(-1);
+    expect(endsOf(low, 'capPastGroove1')).toEqual([-6, 10, -5, 10]);
+    expect(read(low, 'capPastGroove1').witness).toMatchObject({
+      extensions: [[at(-5, 8.2), at(-5, 10)]],
+    });
+  });
+});
