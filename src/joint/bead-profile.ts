@@ -69,14 +69,14 @@ export function beadProfile(
 
   const extremes = swells(chord, shape);
   const [nose1, nose2] = noses;
+  const first = extremes[0] as Swell;
+  const last = extremes[extremes.length - 1] as Swell;
   const single = extremes.length === 1 && nose1 === null && nose2 === null;
   // flat: no swell at all
-  if (single && shape.rise === 0) return [line(from, to)];
+  if (single && first.v === 0) return [line(from, to)];
   // one centred crown is one arc: its bulge is the rise over the half chord
-  if (single && shape.shift === 0) return [arc(from, to, (-side * 2 * shape.rise) / chord)];
+  if (single && shape.shift === 0) return [arc(from, to, (-side * 2 * first.v) / chord)];
 
-  const first = extremes[0] as Extreme;
-  const last = extremes[extremes.length - 1] as Extreme;
   const start = nose1 ? leaveNose(inFrame(nose1.centre), nose1.radius, first) : { u: 0, v: 0 };
   const end = nose2 ? leaveNose(inFrame(nose2.centre), nose2.radius, last) : { u: chord, v: 0 };
 
@@ -117,9 +117,10 @@ export function profileFolds(chord: number, shape: BeadShape): boolean {
 
 /** The swells and hollows in walking order; always at least the crown, even a flat one. */
 function swells(chord: number, shape: BeadShape): readonly Swell[] {
-  const { rise, shift } = shape;
-  const reverse = isNone(shape.reverse) ? 0 : shape.reverse;
-  const dip = isNone(shape.dip) ? 0 : shape.dip;
+  const { shift } = shape;
+  const [rise, reverse, dip] = [shape.rise, shape.reverse, shape.dip].map((height) =>
+    isNone(height) ? 0 : height,
+  ) as [number, number, number];
   const width = widthFor(Math.abs(reverse), chord);
   const low = reverse < 0 ? width : 0;
   const high = reverse > 0 ? chord - width : chord;

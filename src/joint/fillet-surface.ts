@@ -45,20 +45,31 @@ export function filletSurface(
   path: Contour,
   face: Contour,
 ): SurfaceWalk {
-  const surface = setUp.surfaces[(plate - 1) as 0 | 1];
-  const end = setUp.surfaceEnd[(plate - 1) as 0 | 1];
+  const i = plate === 1 ? 0 : 1;
+  const surface = setUp.surfaces[i];
+  const end = setUp.surfaceEnd[i];
   const undercut = faceUndercut(joint, plate);
-  const start = face[0]?.a ?? surface.origin;
+  const toe = scale(surface.along, joint[`leg${plate}`]);
   const first = path[0];
   const onSurface = first?.bulge === 0 && end > joint[`leg${plate}`];
-  const room = end === Infinity ? Infinity : onSurface ? distance(first.b, start) : 0;
-  const endAngle = setUp.endAngle[(plate - 1) as 0 | 1];
-  const edgeLean = endAngle < Math.PI / 2 ? 1 / Math.tan(endAngle) : 0;
-  checkUndercut(undercut, setUp.depth[(plate - 1) as 0 | 1], room, edgeLean);
-  const lip = lipPoint(face, start, surface);
+  const room = end === Infinity ? Infinity : onSurface ? distance(first.b, toe) : 0;
+  const lean = Math.max(0, cotangent(setUp.endAngle[i]));
+  checkUndercut(undercut, metalUnder(joint, setUp, plate), room, lean);
   return walkSurface(path, plate === 1 ? 'left' : 'right', {
     undercut,
     spatter: joint.spatter.filter((bump) => bump.plate === plate),
-    covered: distance(lip, start),
+    covered: distance(lipPoint(face, toe, surface), toe),
   });
+}
+
+/** Metal under a toe, normal to its surface: the plate, or down to the side of its acute corner at the root. */
+function metalUnder(joint: FilletJoint, setUp: FilletSetUp, plate: PlateNumber): number {
+  const lean = cotangent(setUp.cornerAngle);
+  if (plate === 1 || lean <= 0) return setUp.depth[plate === 1 ? 0 : 1];
+  return Math.min(setUp.depth[1], (joint.leg2 - setUp.cornerAlong) / lean);
+}
+
+/** How far a plate's other side leans under this one at a corner of this angle, mm per mm of depth. */
+function cotangent(angle: number): number {
+  return Math.cos(angle) / Math.sin(angle);
 }

@@ -1,6 +1,7 @@
 import { add, arc, distance, line, scale, subtract } from '../geometry/index.ts';
 import type { Contour, Point } from '../geometry/index.ts';
 import type { PlateNumber, UndercutShape } from './joint.ts';
+import { isNone } from './least-size.ts';
 import { inMm, refuse } from './refuse.ts';
 
 /** A groove melted into the plate beside a toe, and the fields of the joint it comes from. */
@@ -45,7 +46,7 @@ export function faceUndercut(
 export function undercutGroove(toe: Point, end: Point, air: AirSide, undercut: Undercut): Contour {
   const { depth, width, shape } = undercut;
   // no groove
-  if (depth === 0) return [];
+  if (isNone(depth)) return [];
   const along = scale(subtract(end, toe), 1 / distance(toe, end));
   const far = add(toe, scale(along, width));
   const into = air === 'left' ? 1 : -1;
@@ -69,7 +70,7 @@ export function checkUndercut(
 ): void {
   const { depth, width, shape, depthField, widthField } = undercut;
   // no groove
-  if (depth === 0) return;
+  if (isNone(depth)) return;
   if (shape === 'rounded' && depth > width / 2) {
     refuse(depthField, width / 2, 'joint_error_undercut_deeper_than_half_width', {
       depth: inMm(depth),
