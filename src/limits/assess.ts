@@ -135,6 +135,7 @@ function byLength(call: Call, requirement: Requirement, found: number, sheet: Jo
   if (shortFrom === null) return { call, reason: null };
   const size = sense === 'max' ? found - shortFrom : shortFrom - found;
   const least = toDocument(enteredToMm(sheet.leastImperfection), documentUnit);
+  if (atMost(size, 0)) return { call: 'accept', reason: null };
   if (size < least - documentTolerance) {
     return { call: 'accept', reason: { key: 'limits_reason_short_nothing' } };
   }

@@ -38,15 +38,20 @@ export function grooveChecks(measurements: Measurements, sheet: JobSheet): reado
   ];
   return dimensions
     .filter((dimension) => dimension !== null)
-    .flatMap((dimension) => [
-      ...(canBeUnder(dimension) ? [toleranceCheck('min', dimension, measurements, sheet)] : []),
-      toleranceCheck('max', dimension, measurements, sheet),
-    ]);
+    .flatMap((dimension) =>
+      senses(dimension, measurements).map((sense) =>
+        toleranceCheck(sense, dimension, measurements, sheet),
+      ),
+    );
 }
 
-/** An opening or a root face can't be less than nothing: such a limit asks for nothing. */
-const canBeUnder = ({ unit, nominal, minus }: Dimension): boolean =>
-  unit === 'deg' || !atMost(nominal - minus, 0);
+/** Least and most; only one of them where the section has nothing to put them to. */
+function senses(dimension: Dimension, { values }: Measurements): readonly ('min' | 'max')[] {
+  const { subject, unit, nominal, minus } = dimension;
+  // an opening or a root face can't be less than nothing: such a limit asks for nothing
+  const idle = unit !== 'deg' && atMost(nominal - minus, 0);
+  return idle || values[subject]?.value == null ? ['max'] : ['min', 'max'];
+}
 
 function toleranceCheck(
   sense: 'min' | 'max',
