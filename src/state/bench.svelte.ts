@@ -34,6 +34,8 @@ export class BenchSession {
   opened = $state.raw<string | null>(null);
   /** parameter whose handle or scale has the focus */
   focused = $state.raw<string | null>(null);
+  /** the parameter that had it last: what a phone's one big scale holds */
+  inHand = $state.raw<string | null>(null);
 
   constructor(document: BenchDocument) {
     this.#start = { joint: document.joint, sheet: document.sheet };
@@ -53,6 +55,12 @@ export class BenchSession {
   );
   readonly overall = $derived(overallCall(this.checks));
   readonly parameters = $derived(parametersOf(this.joint));
+  /** what the lit check is put to */
+  readonly litSubject = $derived(
+    this.lit === null
+      ? null
+      : (this.checks.find((check) => check.id === this.lit)?.measurement ?? null),
+  );
 
   get held(): Joint | null {
     return this.#held;
@@ -74,6 +82,12 @@ export class BenchSession {
       held: this.#held,
       construction: this.#construction,
     };
+  }
+
+  /** The handle or scale of a parameter was taken in hand, or let go. */
+  focus(field: string | null): void {
+    this.focused = field;
+    if (field !== null) this.inHand = field;
   }
 
   /** A live change of one parameter, from a pointer, a key, a stepper or a typed field alike. */

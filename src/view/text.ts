@@ -1,19 +1,41 @@
 import { formatAngle, formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 import type { Preferences } from '../state/preferences.ts';
-import * as compiled from './messages/compiled/messages.js';
+import * as english from './messages/compiled/messages/en.js';
 
 type Sentence = (values?: Readonly<Record<string, string | number>>) => string;
 
-/** Every sentence of the program by key; the compiler's type of each one is not needed here. */
-const sentences = compiled as unknown as Readonly<Record<string, Sentence | undefined>>;
+/**
+ * Every sentence of the program. The module of the language is imported itself, not the index that
+ * chooses one: that wraps each sentence once more, 13 kB of the first load. A second language is a
+ * second module, chosen here.
+ */
+const sentences = english as unknown as Readonly<Record<string, Sentence | undefined>>;
+
+/** The compiler's names: small letters, and how many capitals the key had. */
+const nameOf = (key: string): string => {
+  const capitals = key.match(/[A-Z]/g)?.length ?? 0;
+  return key.toLowerCase() + (capitals > 0 ? String(capitals) : '');
+};
+
+const looked = new Map<string, Sentence | null>();
+
+/** The sentence of a key, or null; each is looked up once. */
+function sentenceOf(key: string): Sentence | null {
+  const before = looked.get(key);
+  if (before !== undefined) return before;
+  const found = sentences[nameOf(key)] ?? null;
+  looked.set(key, found);
+  return found;
+}
 
 /** What a person chose about numbers and names. */
 export type Reading = Pick<Preferences, 'units' | 'inches' | 'terms'>;
 
 /** Whether a key has a sentence, alone or as a pair of terms. */
 export const known = (key: string): boolean =>
-  key in sentences || (`${key}_us` in sentences && `${key}_iso` in sentences);
+  sentenceOf(key) !== null ||
+  (sentenceOf(`${key}_us`) !== null && sentenceOf(`${key}_iso`) !== null);
 
 /**
  * A message in words, its quantities as the reader chose. A key that is a pair of terms gives the
@@ -21,9 +43,9 @@ export const known = (key: string): boolean =>
  */
 export function text(message: Message, reading: Reading): string {
   const term = reading.terms === 'ISO' ? '_iso' : '_us';
-  const sentence = sentences[message.key] ?? sentences[message.key + term];
+  const sentence = sentenceOf(message.key) ?? sentenceOf(message.key + term);
   // A key without a sentence shows as itself: better than a blank place. A test forbids it.
-  if (sentence === undefined) return message.key;
+  if (sentence === null) return message.key;
   if (message.values === undefined) return sentence();
   const words: Record<string, string | number> = {};
   for (const [name, value] of Object.entries(message.values)) words[name] = word(value, reading);
