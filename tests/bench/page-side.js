@@ -63,13 +63,15 @@
     const page = plain(document.body, meet);
     const fields = () => [...document.querySelectorAll('input, select')];
     const values = new Map(fields().map((field) => [field, field.value]));
-    const observer = new MutationObserver(() => {});
+    // Delivered as a microtask, so they are all here once the event has settled.
+    const changes = [];
+    const observer = new MutationObserver((records) => changes.push(...records));
     observer.observe(document.body, WATCHED);
 
     const events = [];
     for (const event of sweep()) {
       await drive(event);
-      const writes = observer.takeRecords().flatMap((change) => {
+      const writes = changes.splice(0).flatMap((change) => {
         const { type, target, attributeName: name } = change;
         const node = numbers.get(target);
         if (node === undefined) return [];
