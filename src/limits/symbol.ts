@@ -24,7 +24,7 @@ const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
 };
 
 /** The plate that an imperfection lies in: named by the 1 or 2 that its measurement ends in. */
-const thicknessHere = 'tHere';
+export const thicknessHere = 'tHere';
 
 const isMeasurement = (name: string): name is MeasurementId =>
   (measurementIds as readonly string[]).includes(name);
@@ -47,7 +47,7 @@ export function sourceOf(
   subject: Subject,
   declared: Readonly<Record<string, string>>,
 ): SymbolSource | null {
-  const name = Object.hasOwn(declared, symbol) ? (declared[symbol] ?? symbol) : symbol;
+  const name = standsFor(symbol, declared);
   if (isSheetSymbol(name)) return { from: 'sheet', field: name, unit: sheetSymbols[name] };
   if (name === thicknessHere) {
     const plate = /[12]$/u.exec(subject)?.[0];
@@ -59,6 +59,10 @@ export function sourceOf(
     ? { from: 'measurement', id: name, unit: measurementCatalogue[name].unit }
     : null;
 }
+
+/** What a symbol stands for: what the set or the row says, or itself. */
+export const standsFor = (symbol: string, declared: Readonly<Record<string, string>>): string =>
+  Object.hasOwn(declared, symbol) ? (declared[symbol] ?? symbol) : symbol;
 
 /** Every name that a formula may use, to suggest from when one is mistyped. */
 export function knownSymbols(declared: Readonly<Record<string, string>>): readonly string[] {

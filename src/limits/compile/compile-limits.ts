@@ -30,11 +30,11 @@ export type CompileResult =
 export async function compileLimits(set: LimitSet): Promise<CompileResult> {
   const parser = await loadParser();
   const problems: FormulaProblem[] = [];
-  const trees: Record<string, CriterionTrees> = {};
-  for (const criterion of set.criteria) {
-    trees[criterion.id] = compileCriterion(parser, set, criterion, problems);
-  }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, limits: { ...set, trees } };
+  const compiled = set.criteria.map(
+    (criterion) => [criterion.id, compileCriterion(parser, set, criterion, problems)] as const,
+  );
+  if (problems.length > 0) return { ok: false, problems };
+  return { ok: true, limits: { ...set, trees: Object.fromEntries(compiled) } };
 }
 
 function compileCriterion(
