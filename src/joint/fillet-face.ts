@@ -4,18 +4,24 @@ import {
   dot,
   extremeFromLine,
   pointAt,
+  reverseContour,
+  scale,
+  subtract,
   tangentAt,
 } from '../geometry/index.ts';
 import type { Contour, Point, Segment } from '../geometry/index.ts';
-import { bead } from './bead.ts';
+import { bead, type BeadEnd } from './bead.ts';
 import { profileFolds, type BeadShape } from './bead-profile.ts';
 import type { FilletJoint, PlateNumber } from './joint.ts';
+import { isNone } from './least-size.ts';
 import { refuse } from './refuse.ts';
 import type { SurfaceLine } from './section.ts';
 
 /** A face leaves its plate at no flatter an angle (its sine), and comes no nearer to it farther on, mm. */
 const LEAST_RISE = 0.01;
 const LEAST_CLEARANCE = 0.01;
+/** Past the nose of an overlap it stays at least this share of the overlap off the plate. */
+const LEAST_ROLL_SHARE = 0.1;
 
 /**
  * The face of a fillet from fused toe 1 to fused toe 2. Refused when it would
@@ -35,34 +41,31 @@ export function filletFace(
   };
   const chord = distance(toes[0], toes[1]);
   if (profileFolds(chord, shape)) refuse('reverseCurve', null, 'joint_error_face_folds');
-  const face = bead(
-    [
-      { toe: toes[0], surface: surfaces[0], overlap: joint.overlap1, overlapField: 'overlap1' },
-      { toe: toes[1], surface: surfaces[1], overlap: joint.overlap2, overlapField: 'overlap2' },
-    ],
-    'right',
-    shape,
-  );
-  for (const plate of [1, 2] as const) {
-    const surface = surfaces[plate - 1] as SurfaceLine;
-    if (!standsClear(face, surface, plate)) refuseFace(joint, plate, chord);
-  }
+  const ends: readonly [BeadEnd, BeadEnd] = [
+    { toe: toes[0], surface: surfaces[0], overlap: joint.overlap1, overlapField: 'overlap1' },
+    { toe: toes[1], surface: surfaces[1], overlap: joint.overlap2, overlapField: 'overlap2' },
+  ];
+  const face = bead(ends, 'right', shape);
+  if (!standsClear(face, surfaces[0], ends[0])) refuseFace(joint, 1, chord);
+  if (!standsClear(reverseContour(face), surfaces[1], ends[1])) refuseFace(joint, 2, chord);
   return face;
 }
 
 /** Whether the face rises off this plate's surface at the toe and stays off it all the way. */
-function standsClear(face: Contour, { origin, normal }: SurfaceLine, plate: PlateNumber): boolean {
-  const atToe = (plate === 1 ? face[0] : face[face.length - 1]) as Segment;
-  const rest = plate === 1 ? face.slice(1) : face.slice(0, -1);
-  const tangent = tangentAt(atToe, plate === 1 ? 0 : 1);
-  const rise = plate === 1 ? dot(tangent, normal) : -dot(tangent, normal);
-  if (rise < LEAST_RISE) return false;
-
-  const height = (p: Point): number => (p.x - origin.x) * normal.x + (p.y - origin.y) * normal.y;
-  const down = { x: -normal.x, y: -normal.y };
+function standsClear(face: Contour, surface: SurfaceLine, end: BeadEnd): boolean {
+  const { origin, normal } = surface;
+  const down = scale(normal, -1);
+  if (!isNone(end.overlap)) {
+    // under-surface and nose stand off the plate by their own construction
+    const clear = Math.min(LEAST_CLEARANCE, LEAST_ROLL_SHARE * end.overlap);
+    return extremeFromLine(face.slice(2), origin, down).value < -clear;
+  }
+  const [atToe, ...rest] = face as readonly [Segment, ...Segment[]];
+  if (dot(tangentAt(atToe, 0), normal) < LEAST_RISE) return false;
+  const height = (p: Point): number => dot(subtract(p, origin), normal);
   const lowest = crownTowards(atToe, down);
   if (lowest !== null && height(pointAt(atToe, lowest)) < LEAST_CLEARANCE) return false;
-  if (height(plate === 1 ? atToe.b : atToe.a) < LEAST_CLEARANCE) return false;
+  if (height(atToe.b) < LEAST_CLEARANCE) return false;
   return rest.length === 0 || extremeFromLine(rest, origin, down).value < -LEAST_CLEARANCE;
 }
 

@@ -158,11 +158,12 @@ describe('An everyday fillet', { timeout: 300_000 }, () => {
 });
 
 function toThousandths(joint: FilletJoint): FilletJoint {
-  const rounded = Object.entries(joint).map(([field, value]) => [
+  const fields: [string, unknown][] = Object.entries(joint);
+  const rounded = fields.map(([field, value]): [string, unknown] => [
     field,
     typeof value === 'number' ? Math.round(value * 1000) / 1000 : value,
   ]);
-  return Object.fromEntries(rounded) as FilletJoint;
+  return Object.fromEntries(rounded) as unknown as FilletJoint;
 }
 
 function collectNumbers(value: unknown, into: number[]): void {
