@@ -34,7 +34,9 @@ export default defineConfig({
       reporter: ['text-summary', 'json-summary'],
       reportsDirectory: here('./coverage'),
       include: ['src/{units,geometry,joint,measure,limits,lesson}/**/*.ts'],
+      thresholds: { branches: 95 },
     },
+    setupFiles: [here('./tests/config/same-draws.ts')],
     projects: [
       {
         extends: true,
@@ -42,6 +44,8 @@ export default defineConfig({
           name: 'floors',
           root: here('.'),
           environment: 'node',
+          // Pure code holds nothing between files, so the files share their workers.
+          isolate: false,
           include: ['tests/**/*.test.ts'],
           exclude: [...WITH_DOM, 'tests/browser/**', 'node_modules/**'],
         },

@@ -8,6 +8,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     environment: 'node',
+    setupFiles: ['tests/config/same-draws.ts'],
     include: [`tests/${floor}/**/*.test.ts`, 'tests/published/**/*.test.ts'],
   },
 });
