@@ -2,6 +2,7 @@ import { arcThroughSagitta, distance, line, near, reverseContour } from '../../g
 import type { Contour, Point, Region } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
 import { inMm, refuse } from '../refuse.ts';
+import { LEAST_LENGTH } from './edge-preparation.ts';
 import { regionThrough, through, via } from './outline.ts';
 import type { Pair } from './pair.ts';
 import type { SetPlate, SetUp } from './set-up.ts';
@@ -41,12 +42,20 @@ export function backingOf(joint: ButtJoint, set: SetUp): Backing | null {
   if (half < reach) {
     refuse('backingWidth', 2 * reach, 'joint_error_backing_too_narrow', { least: inMm(2 * reach) });
   }
+  const seated = [
+    near(edge1.y, top),
+    near(edge2.y, top) && joint.angularMisalignment === 0,
+  ] as const;
+  // edges that touch over a gap: there is no way down to the strip
+  if (!seated[0] && !seated[1] && Math.abs(edge1.x - edge2.x) < LEAST_LENGTH) {
+    refuse('rootOpening', null, 'joint_error_no_opening_to_backing');
+  }
   return {
     top,
     left: -half,
     right: half,
     bottom: top - joint.backingThickness,
-    seated: [near(edge1.y, top), near(edge2.y, top) && joint.angularMisalignment === 0],
+    seated,
     feet: [
       { x: edge1.x, y: top },
       { x: edge2.x, y: top },
@@ -68,8 +77,8 @@ export function weldOnBacking(
   ) as [Point, Point];
   const width = distance(from, to);
   const depth = Math.min(joint.fusionDepth / 2, joint.backingThickness / 3, width / 4);
-  const bed = width > 0 ? [arcThroughSagitta(from, to, -depth)] : [];
-  return through(via(ends[0]), via(from), bed, via(to), via(ends[1]));
+  const bed = [arcThroughSagitta(from, to, -depth)];
+  return through(via(ends[0]), bed, via(ends[1]));
 }
 
 /** The same line at fit-up, and the limit of what counts as weld metal outside the plates: the strip not melted. */
@@ -102,12 +111,12 @@ export function roundBacking(backing: Backing, set: SetUp): Contour {
   const [one, two] = set.plates;
   const rests = restsOn(backing, set);
   return through(
-    rests[0] ? [] : through(via(one.root.origin), via(feet[0])),
+    ...(rests[0] ? [] : [via(one.root.origin), via(feet[0])]),
     via({ x: left, y: top }),
     via({ x: left, y: bottom }),
     via({ x: right, y: bottom }),
     via({ x: right, y: top }),
-    rests[1] ? [] : through(via(feet[1]), via(two.root.origin)),
+    ...(rests[1] ? [] : [via(feet[1]), via(two.root.origin)]),
   );
 }
 

@@ -22,8 +22,10 @@ export interface Neighbours {
   readonly outside: Contour;
   /** the fusion boundary, into the joint */
   readonly fusion: Contour;
-  /** the bead has met the plate as prepared again, so it may meet the fusion boundary too */
-  readonly eaten: boolean;
+  /** the plate as prepared, into the joint */
+  readonly prepared: Contour;
+  /** the bead meets the plate as prepared again */
+  readonly meets: boolean;
   /** turning from the bare plate through the air to the bead: counter-clockwise 1, clockwise -1 */
   readonly turn: 1 | -1;
 }
@@ -35,12 +37,14 @@ export interface Neighbours {
 export function checkClear(bead: Bound, neighbours: readonly [Neighbours, Neighbours]): void {
   const field = bead.beadField ?? 'capHeight';
   const backwards = reverseContour(bead.contour);
-  neighbours.forEach(({ outside, fusion, eaten, turn }, i) => {
+  neighbours.forEach(({ outside, fusion, prepared, meets, turn }, i) => {
     const contour = i === 0 ? bead.contour : backwards;
     const toe = contourStart(contour);
     const outward = leaving(outside);
     const toBead = turnFrom(outward, leaving(contour), turn);
     const toFusion = turnFrom(outward, leaving(fusion), turn);
+    // a bead that keeps off the plate as prepared keeps off what lies under its surface too
+    const eaten = meets || toBead > turnFrom(outward, leaving(prepared), turn) - LEAST_ANGLE;
     if (toBead > toFusion - LEAST_ANGLE || (eaten && meetsBeyond(contour, fusion, toe))) {
       refuse(field, null, 'joint_error_bead_below_fusion');
     }

@@ -1,4 +1,4 @@
-import { line } from '../../geometry/index.ts';
+import { line, reverseContour } from '../../geometry/index.ts';
 import type { Contour } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
 import { assembleSide } from '../side.ts';
@@ -13,7 +13,6 @@ import { rootWithoutBead } from './root-side.ts';
 import { edgeBetween, grooveOf, type SetUp } from './set-up.ts';
 import { farSetback } from './walks.ts';
 import type { Shapes } from './welded.ts';
-import { reverseContour } from '../../geometry/index.ts';
 
 /**
  * The plates set but not yet welded. The face outline goes down the prepared
@@ -48,14 +47,17 @@ export function fitUp(joint: ButtJoint, set: SetUp): Shapes {
     contact === null ? through(via(plates[0][name].origin), via(plates[1][name].origin)) : [];
   const faceSeen = both((i) => [...upTo[i], ...face[i]]);
   const rootSeen = both((i) => [...reverseContour(downTo[i]), ...root[i]]);
-  const strip = backing && topOfBacking(backing, set);
   return {
     plates: both((i) => plateRegion(plates[i].number, root[i], whole[i], face[i])),
     welds: [],
     deposits: [],
     backing: backing && stripRegion(backing, []),
     spatter: [],
-    face: side('face', faceSeen, contact === null && strip ? strip : across('root')),
+    face: side(
+      'face',
+      faceSeen,
+      contact === null && backing ? topOfBacking(backing, set) : across('root'),
+    ),
     root: backing
       ? rootWithoutBead(
           set,

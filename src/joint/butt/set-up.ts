@@ -16,6 +16,9 @@ import { regionThrough, via } from './outline.ts';
 import { cornersOf, heightOn, place, placeContour, placePlates, surfaceOf } from './plate-frame.ts';
 import type { PlateFrame } from './plate-frame.ts';
 
+/** Edges that miss one another by less leave a gap too small to draw, mm. */
+const LEAST_GAP = 1e-6;
+
 /** A plate prepared and set in place. */
 export interface SetPlate {
   readonly number: PlateNumber;
@@ -92,8 +95,8 @@ function contactOf(joint: ButtJoint, plates: readonly [SetPlate, SetPlate]): Con
   const [span1, span2] = [foremostSpan(plates[0]), foremostSpan(plates[1])];
   const low = Math.max(span1.low, span2.low);
   const high = Math.min(span1.high, span2.high);
-  // the foremost stretches pass above one another
-  if (high < low - TOLERANCE) return null;
+  // the foremost stretches pass above one another, with room to draw a gap between them
+  if (high < low - TOLERANCE) return high < low - LEAST_GAP ? null : refuseApart();
   const heights = (y: number): readonly [number, number] => [
     heightOfPlace(plates[0], y),
     heightOfPlace(plates[1], y),
@@ -159,7 +162,11 @@ function voidBetween(
     via(high[0]),
     reverseContour(left),
   );
-  if (region === null) return null;
+  // nothing between edges that touch all the way; edges that touch nowhere have slid apart
+  if (region === null) {
+    if (!nearPoint(...low) && !nearPoint(...high)) refuseApart();
+    return null;
+  }
   const corners = [left, right].flatMap((contour) => contour.slice(0, -1).map(({ b }) => b));
   const feet = low.filter((foot, i) => !nearPoint(foot, high[i] as Point));
   // where the edges touch there is a point, not a line, to stay clear of
@@ -167,7 +174,11 @@ function voidBetween(
     (nearPoint(...low) || corners.every((corner) => heightOver(low, corner) > TOLERANCE)) &&
     (nearPoint(...high) ||
       [...corners, ...feet].every((corner) => heightOver(high, corner) < -TOLERANCE));
-  return clear ? region : refuse('offset', null, 'joint_error_edges_apart');
+  return clear ? region : refuseApart();
+}
+
+function refuseApart(): never {
+  return refuse('offset', null, 'joint_error_edges_apart');
 }
 
 /** Height of a point over the line from plate 1 to plate 2, mm. */

@@ -10,6 +10,8 @@ import type { SetPlate, SetUp } from './set-up.ts';
 export const PLATE_BEYOND = 60;
 /** Metal that an undercut leaves between itself and the fusion boundary, mm. */
 const UNDER_UNDERCUT = 0.05;
+/** Depth of a rounded undercut over its width, at most: its wall then leans by a degree. */
+const STEEPEST = 0.49;
 
 /** The ends of the weld on one plate, and the undercuts beside them. */
 export interface PlateEnds {
@@ -59,9 +61,7 @@ function faceEnd(joint: ButtJoint, plate: SetPlate): WeldEnd {
   const { number, edge } = plate;
   const past = joint[`capPast${number}`];
   const drop = joint[`capDrop${number}`];
-  const undercut = faceUndercut(joint, number);
-  checkUndercut(undercut, edge.thickness, PLATE_BEYOND, 0);
-  const shield = undercut.depth > 0 ? undercut.depth + UNDER_UNDERCUT : 0;
+  const shield = shieldFor(faceUndercut(joint, number), edge.thickness);
   // a toe is rolled over or gouged beside, not both
   if (shield > 0 && joint[`overlap${number}`] > 0) {
     refuse(`overlap${number}`, 0, 'joint_error_overlap_with_undercut', { plate: number });
@@ -88,8 +88,7 @@ function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean)
     const setback = setbackAt(edge, 0) + (seated ? joint.fusionDepth : 0);
     return { toe: { x: setback, y: 0 }, onEdge: false, shield: 0, full: seated };
   }
-  checkUndercut(undercut, edge.thickness, PLATE_BEYOND, 0);
-  const shield = undercut.depth > 0 ? undercut.depth + UNDER_UNDERCUT : 0;
+  const shield = shieldFor(undercut, edge.thickness);
   const unfused = joint.incompletePenetration;
   if (unfused > 0 && !set.twoSided) {
     // an undercut reaching past the unfused edge would leave more than that unfused
@@ -103,6 +102,18 @@ function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean)
   }
   const toe = { x: setbackAt(edge, 0) + joint[`rootPast${number}`], y: 0 };
   return { toe, onEdge: false, shield, full: false };
+}
+
+/** Depth to which the fusion boundary keeps to the weld's side of an undercut that its plate can hold. */
+function shieldFor(undercut: Undercut, thickness: number): number {
+  const { depth, width, shape, depthField } = undercut;
+  checkUndercut(undercut, thickness, PLATE_BEYOND, 0);
+  // a wall that goes straight down would leave a blade of plate without thickness against the weld
+  const deepest = STEEPEST * width;
+  if (shape === 'rounded' && depth > deepest) {
+    refuse(depthField, deepest, 'joint_error_undercut_wall_upright', { deepest: inMm(deepest) });
+  }
+  return depth > 0 ? depth + UNDER_UNDERCUT : 0;
 }
 
 function onEdge({ edge }: SetPlate, height: number, shield = 0): WeldEnd {
@@ -150,11 +161,15 @@ function checkRoom({ number, edge }: SetPlate, { root, face, strip }: PlateEnds)
   const high = highReach(face, edge.thickness).free;
   const spans = strip === null ? [high - low] : [strip[0].toe.y - low, high - strip[1].toe.y];
   if (spans.every((span) => span >= LEAST_LENGTH)) {
-    // the boundary must pass under an undercut without leaving the plate
-    const past = face.shield > 0 && !face.onEdge && setbackAt(edge, high) > face.toe.x;
-    if (past) refuse(`undercut${number}Depth`, null, 'joint_error_undercut_into_groove');
-    const under = root.shield > 0 && !root.onEdge && setbackAt(edge, low) > root.toe.x;
-    if (under) refuse(`rootUndercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+    // under an undercut the boundary, or the bare edge, must not lie farther back than the undercut begins
+    const brim = (end: WeldEnd, height: number): number =>
+      end.onEdge ? setbackAt(edge, height) : end.toe.x;
+    if (face.shield > 0 && setbackAt(edge, high) > brim(face, edge.thickness)) {
+      refuse(`undercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+    }
+    if (root.shield > 0 && setbackAt(edge, low) > brim(root, 0)) {
+      refuse(`rootUndercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+    }
     return;
   }
   const field =

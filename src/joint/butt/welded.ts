@@ -1,5 +1,7 @@
+import { isSimpleOutline } from '../../geometry/index.ts';
 import type { Contour } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
+import { refuse } from '../refuse.ts';
 import type { Section, Side } from '../section.ts';
 import { assembleSide } from '../side.ts';
 import { backingOf, stripRegion, topOfBacking } from './backing.ts';
@@ -34,6 +36,11 @@ export function welded(joint: ButtJoint, set: SetUp): Shapes {
     const under = backing === null ? weld.bottom : closure(topOfBacking(backing, set));
     return depositsOf(weld.walls, under, weld.top, found.bottom, found.top);
   });
+  const regions = welds.map(weldRegion);
+  // only a rolled-over toe can bring the face back onto itself
+  if (joint.overlap1 + joint.overlap2 > 0 && !regions.every(isSimpleOutline)) {
+    refuse(joint.overlap1 > 0 ? 'overlap1' : 'overlap2', 0, 'joint_error_overlap_meets_itself');
+  }
   const unfused = both((i) => edgeBetween(set.plates[i], ...unfusedHeights(ends[i])));
   const plates = both((i) => {
     const [first, second] = welds;
@@ -43,7 +50,7 @@ export function welded(joint: ButtJoint, set: SetUp): Shapes {
   });
   return {
     plates,
-    welds: welds.map(weldRegion),
+    welds: regions,
     deposits,
     backing: backing && stripRegion(backing, bottom.contour),
     spatter: [...faceWalks[0].spatter, ...faceWalks[1].spatter],

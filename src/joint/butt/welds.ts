@@ -80,10 +80,12 @@ export function beadMeetings(
 ): { readonly bottom: BeadMeetings | null; readonly top: BeadMeetings | null } {
   const check = (bead: Bound, walks: Pair<PlateWalk>, side: 'face' | 'root'): BeadMeetings => {
     const found = meetings(bead, walls);
+    const inward = (climb: Contour): Contour => (side === 'face' ? reverseContour(climb) : climb);
     const neighbours = both<Neighbours>((i) => ({
       outside: walks[i].outside,
-      fusion: side === 'face' ? reverseContour(fusion[i]) : fusion[i],
-      eaten: found[i].length > 0,
+      fusion: inward(fusion[i]),
+      prepared: inward(walls[i].contour),
+      meets: found[i].length > 0,
       turn: (side === 'face') === (i === 0) ? -1 : 1,
     }));
     checkClear(bead, neighbours);
@@ -124,7 +126,7 @@ function straight(
   const corners = ([0, 1] as const).flatMap((i) => {
     const [from, to] = bare[i];
     const { edge, frame } = plates[i];
-    const between = cornersOf(edge).filter(({ y }) => y > from && y < to);
+    const between = cornersOf(edge).filter(({ y }) => y >= from && y < to);
     return between.map((corner) => place(frame, corner));
   });
   if (corners.some((corner) => heightOver(ends, corner) * bareSide < -TOLERANCE)) {
