@@ -1,5 +1,5 @@
 import type { Contour, Point, Vector } from '../geometry/index.ts';
-import { add, cross, dot, scale, tangentAt } from '../geometry/index.ts';
+import { add, cross, dot, scale, tangentAt, TOLERANCE } from '../geometry/index.ts';
 import type { Side, SurfaceLine } from '../joint/index.ts';
 import { toDeg, rad } from '../units/index.ts';
 import type { Measurement, Witness } from './measurement.ts';
@@ -33,8 +33,9 @@ export function toeAngles({ bead, toes, surfaces }: Side): Measurement[] {
 
 function angleAt(toe: Point, { along, normal }: SurfaceLine, tangent: Vector): ToeAngle {
   const turn = toDeg(rad(Math.atan2(dot(tangent, normal), dot(tangent, along))));
-  // counted on through the air: a face that dips into the metal opens beyond 180
-  const value = turn < -90 ? turn + 360 : turn;
+  // counted on through the air: a face that dips below the surface opens beyond 180;
+  // metal that lies flat on the plate leaves no air, whatever rounding says
+  const value = turn < -TOLERANCE ? turn + 360 : Math.max(0, turn);
   const onSurface = add(toe, scale(along, ARM));
   const onFace = add(toe, scale(tangent, ARM));
   const airOnLeft = cross(along, normal) > 0;

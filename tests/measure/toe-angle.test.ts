@@ -68,4 +68,10 @@ describe('the toe angle of a butt weld', () => {
     expect(valueOf(low, 'toeAngle1')).toBeCloseTo(180 + dip, 12);
     expect(valueOf(low, 'toeAngle2')).toBeCloseTo(180 + dip, 12);
   });
+
+  it('goes on opening where the face digs in under the plate’s surface', () => {
+    // leaves the toe outwards and down, 1 in 1: 180 + 135
+    const dug = handButt({ t1: 10, faceBead: pathOf([at(-6, 10), at(-7, 9), at(6, 10)]) });
+    expect(valueOf(dug, 'toeAngle1')).toBeCloseTo(315, 12);
+  });
 });
