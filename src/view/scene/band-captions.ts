@@ -50,8 +50,7 @@ function caption(
   return [
     {
       key,
-      name,
-      short: name,
+      names: [name],
       value: '',
       tone: 'plain',
       lit: false,

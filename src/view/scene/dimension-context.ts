@@ -26,6 +26,8 @@ export interface DimensionContext {
   readonly section: Section;
   readonly measurements: Measurements;
   readonly tones: ReadonlyMap<MeasurementId, Tone>;
+  /** measurements that the sheet sets a limit on */
+  readonly judged: ReadonlySet<MeasurementId>;
   readonly lit: MeasurementId | null;
   readonly show: Construction;
   readonly view: View;
@@ -77,10 +79,7 @@ export function drawnAs(
 export interface Wanted<W extends Witness['kind']> {
   readonly measurement: Measurement;
   readonly witness: Extract<Witness, { kind: W }>;
-  readonly asked: Pick<
-    DimensionRequest,
-    'key' | 'name' | 'short' | 'value' | 'tone' | 'lit' | 'rank'
-  >;
+  readonly asked: Pick<DimensionRequest, 'key' | 'names' | 'value' | 'tone' | 'lit' | 'rank'>;
 }
 
 export function wanted<W extends Witness['kind']>(
@@ -97,8 +96,7 @@ export function wanted<W extends Witness['kind']>(
     witness: measurement.witness as Extract<Witness, { kind: W }>,
     asked: {
       key: id,
-      name: context.words.name(id),
-      short: context.words.short(id),
+      names: [context.words.name(id), context.words.short(id)],
       value: context.words.value(measurement),
       tone: context.tones.get(id) ?? 'plain',
       lit: context.lit === id,

@@ -19,7 +19,7 @@ export interface DimensionLayout {
   readonly dropped: readonly DimensionRequest[];
 }
 
-/** A place that costs less than this is taken without looking at shorter wordings, and cheaper than dropping. */
+/** A place that costs no more than this over its wording is taken without looking at shorter ones. */
 const GOOD = 25;
 /** A dimension that could only be drawn at a higher cost than this is left out. */
 const TOO_UGLY = 110;
@@ -85,7 +85,7 @@ function cheapest(
   const wordings = wordingsOf(request, lettering);
   for (const wording of wordings) {
     if (offerAll(sheet, lettering, request, wording, offer)) break;
-    if ((chosen()?.cost ?? Infinity) < wording.cost + GOOD) break;
+    if ((chosen()?.cost ?? Infinity) <= wording.cost + GOOD) break;
   }
   const found = chosen();
   if (found !== null && (found.cost < TOO_UGLY || list)) return found;

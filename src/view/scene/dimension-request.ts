@@ -7,9 +7,8 @@ export type Tone = 'plain' | 'reject' | 'refer';
 interface Asked {
   /** stable from one layout to the next: the measurement's id, or a name of the drawing's own */
   readonly key: string;
-  /** small text before the value; `short` where there is no room for `name` */
-  readonly name: string;
-  readonly short: string;
+  /** small text before the value: the full name, then shorter ones for where there is no room */
+  readonly names: readonly string[];
   readonly value: string;
   readonly tone: Tone;
   /** pointed at: heavier, in the accent colour, never dropped */
@@ -30,11 +29,13 @@ export interface LinearRequest extends Asked {
   readonly to: Point;
   readonly off: Point;
   readonly levels: readonly number[];
+  /** other directions to try when none of the levels serves */
+  readonly instead?: readonly { readonly off: Point; readonly levels: readonly number[] }[];
   readonly label: 'on' | 'end';
   /** the end that looks into the air, where a small dimension's text belongs */
   readonly outer: 'from' | 'to';
-  /** an end that needs no extension line, because a construction line lies there */
-  readonly bare?: 'from' | 'to';
+  /** ends that need no extension line, because a construction line or a surface lies there */
+  readonly bare?: 'from' | 'to' | 'both';
 }
 
 /** One arrow of a running dimension from a common origin; the text on the line or past its arrow. */

@@ -8,7 +8,7 @@ const OFF_LINE = 1;
 
 /** What a fault costs in the choice between two places; a forbidden place costs Infinity. */
 export const COST = {
-  labelOnThinLine: 14,
+  labelOnThinLine: 26,
   lineOverLine: 10,
   lineOverExtension: 3,
   lineOverOutline: 40,
@@ -132,7 +132,11 @@ export function crossingShare(line: Line, crossing: Line): number | null {
 export type Ground = 'weld' | 'metal' | 'air';
 
 /** What a label at this place would lie on. */
-export function groundAt(sheet: DrawingSheet, x: number, y: number): Ground {
+export function groundAt(
+  sheet: Pick<DrawingSheet, 'weld' | 'metal'>,
+  x: number,
+  y: number,
+): Ground {
   if (insideLines(sheet.weld, x, y)) return 'weld';
   return insideLines(sheet.metal, x, y) ? 'metal' : 'air';
 }

@@ -1,4 +1,3 @@
-import type { Point } from '../../geometry/index.ts';
 import { dot, length, scale, subtract } from '../../geometry/index.ts';
 import {
   angleRequest,
@@ -7,8 +6,9 @@ import {
   pressing,
   wanted,
 } from './dimension-context.ts';
-import type { DimensionRequest, LinearRequest, RunningRequest } from './dimension-request.ts';
+import type { DimensionRequest, RunningRequest } from './dimension-request.ts';
 import { reachOnSheet } from './sheet-reach.ts';
+import { small } from './small-dimension.ts';
 import { toPx } from './view-transform.ts';
 
 /** Order of placing; the last are the first to be dropped. */
@@ -55,11 +55,23 @@ function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
       to: toPx(context.view, witness.to),
       off: onScreen(surface.along),
       levels: legLevels(context, other),
+      instead: [underPlate(context, other === 0 ? 1 : 0)],
       label: 'on',
       outer: 'to',
     });
   }
   return requests;
+}
+
+/** A leg with no room in the air goes into the base metal under its own surface, clear of the fusion line. */
+function underPlate({ section, view }: DimensionContext, plate: 0 | 1) {
+  const { origin, normal } = section.face.surfaces[plate];
+  const depths = section.welds.flat().map(({ a }) => -dot(subtract(a, origin), normal));
+  const arcs = section.welds
+    .flat()
+    .map(({ a, b, bulge }) => (Math.abs(bulge) * Math.hypot(a.x - b.x, a.y - b.y)) / 2);
+  const clear = Math.max(0, ...depths, ...arcs) * view.scale;
+  return { off: onScreen(scale(normal, -1)), levels: [clear + 24, clear + 44, clear + 70] };
 }
 
 /** Room kept between a leg's dimension line and the sheet's edge, for its text, px. */
@@ -77,7 +89,7 @@ function legLevels({ section, view, sheet }: DimensionContext, along: 0 | 1): re
     mark === undefined ? [] : [dot(subtract(mark, surface.origin), surface.along) * view.scale],
   );
   const clear = Math.max(0, ...stations);
-  const best = Math.min(most, clear + sheet.margins[along === 0 ? 'beside' : 'above'] - 14);
+  const best = Math.min(most, clear + sheet.margins[along === 0 ? 'beside' : 'above']);
   const levels = [best];
   for (let level = best - 24; level > clear + 28; level -= 24) levels.push(level);
   for (let level = best + 24; level <= most; level += 48) levels.push(level);
@@ -102,7 +114,14 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     const { asked, witness } = want;
     const marked =
       show.throats && (id === governing || id === 'effectiveThroat')
-        ? { ...asked, name: words.governs(asked.name), short: words.governsShort(asked.short) }
+        ? {
+            ...asked,
+            names: [
+              words.governs(words.name(id)),
+              words.governsShort(words.short(id)),
+              words.short(id),
+            ],
+          }
         : asked;
     const request: RunningRequest = {
       ...marked,
@@ -153,17 +172,6 @@ function flawDimensions(context: DimensionContext): readonly DimensionRequest[] 
   return requests;
 }
 
-function small(
-  { view }: DimensionContext,
-  { witness, asked }: NonNullable<ReturnType<typeof wanted<'distance'>>>,
-  off: Point,
-  levels: readonly number[],
-  outer: 'from' | 'to',
-): LinearRequest {
-  const [from, to] = [toPx(view, witness.from), toPx(view, witness.to)];
-  return { ...asked, kind: 'linear', from, to, off, levels, label: 'end', outer };
-}
-
 /** Convexity and concavity stand off the chord, set towards toe 1 as far as the face leaves room. */
 function faceDimensions(context: DimensionContext): readonly DimensionRequest[] {
   const { section, show, view } = context;
@@ -178,11 +186,21 @@ function faceDimensions(context: DimensionContext): readonly DimensionRequest[] 
     if (!show.chord && !pressing(context, id)) continue;
     const want = wanted(context, id, 'distance', RANK.convexity);
     if (want === null) continue;
-    const levels = [0.3, 0.2, 0.38, -0.28].map((share) => share * size);
+    const levels = chordLevels(
+      dot(subtract(want.witness.to, toes[1]), chord) / dot(chord, chord),
+      size,
+    );
     const outer = id === 'convexity' ? 'to' : 'from';
     requests.push({ ...small(context, want, towards, levels, outer), bare: 'from' });
   }
   return requests;
+}
+
+/** Shifts along the chord from the extreme, which stands at `share` of it from toe 2, px; none past a toe. */
+function chordLevels(share: number, size: number): readonly number[] {
+  return [0.3, 0.2, -0.3, -0.2, 0.38, 0.1]
+    .filter((shift) => share + shift > 0.06 && share + shift < 0.94)
+    .map((shift) => shift * size);
 }
 
 function angleDimensions(context: DimensionContext): readonly DimensionRequest[] {

@@ -104,18 +104,22 @@ function extent(points: readonly Seen[], pxPerMm: number, share: number) {
 
 function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
   const seen: Seen[] = [];
-  for (const region of [...section.welds, ...section.spatter]) seen.push(...corners(region));
+  const { above, below } = sheet.margins;
+  const clear = section.kind === 'butt' ? [above * 0.7, below * 0.8] : [0, 0];
+  for (const region of [...section.welds, ...section.spatter]) {
+    seen.push(...corners(region, clear[0], clear[1]));
+  }
   if (section.kind === 'fillet') seen.push(...filletPoints(section, sheet));
   else seen.push(...buttPoints(section, sheet));
   return seen;
 }
 
-function corners(region: Section['welds'][number]): readonly Seen[] {
+/** A region's corners with room kept over and under it. */
+function corners(region: Section['welds'][number], above = 0, below = 0): readonly Seen[] {
   const { left, right, bottom, top } = contourBounds(region);
-  const still = { x: 0, y: 0 };
   return [
-    { point: { x: left, y: bottom }, room: still },
-    { point: { x: right, y: top }, room: still },
+    { point: { x: left, y: bottom }, room: { x: 0, y: -below } },
+    { point: { x: right, y: top }, room: { x: 0, y: above } },
   ];
 }
 
@@ -159,7 +163,7 @@ function buttPoints(section: Section, { margins }: Sheet): readonly Seen[] {
     for (const plate of [0, 1] as const) {
       const surface = side.surfaces[plate];
       const start = farthest(side, plate);
-      seen.push({ point: start, room: scale(surface.along, margins.beside) });
+      seen.push({ point: start, room: scale(surface.along, margins.flank) });
       seen.push({ point: start, room: scale(surface.normal, beyond) });
     }
   }

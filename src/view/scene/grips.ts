@@ -23,7 +23,7 @@ type Plate = 0 | 1;
 
 const PER_DEGREE = Math.PI / 180;
 /** How far past the weld the handles of plate 2's place and turn stand, mm. */
-const PAST = 5;
+const PAST = 3;
 /** Reach of a carrying surface while there is no toe, mm. */
 const FIT_UP_REACH = 9;
 

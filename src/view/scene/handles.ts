@@ -2,6 +2,8 @@ import type { Point, Vector } from '../../geometry/index.ts';
 import { parametersOf, type Joint, type ParameterRange, type Section } from '../../joint/index.ts';
 import { numberAt } from '../../state/parameter.ts';
 import { grips, type Grip } from './grips.ts';
+import type { Sheet } from './sheet.ts';
+import { toPx, type View } from './view-transform.ts';
 
 /** A point of the drawing that one parameter is moved by. */
 export interface Handle {
@@ -94,11 +96,47 @@ export function handlesOf(joint: Joint, section: Section, group: HandleGroup): r
   return handles;
 }
 
-/** Flaws of some size before flaws of none, otherwise as listed. */
-function presentFirst(joint: Joint, fields: readonly string[]): readonly string[] {
+/**
+ * Flaws of some size before flaws of none, otherwise as listed. A toe has an
+ * undercut or an overlap, so the one that is there hides the other.
+ */
+function presentFirst(joint: Joint, listed: readonly string[]): readonly string[] {
+  const there = (field: string): boolean => (numberAt(joint, field) ?? 0) > 0;
+  const fields = listed.filter(
+    (field) =>
+      !(field.startsWith('undercut') && there(`overlap${field.charAt(8)}`)) &&
+      !(field.startsWith('overlap') && there(`undercut${field.charAt(7)}Depth`)),
+  );
   const isFlaw = (field: string): boolean => /undercut|overlap|capDrop|incomplete/i.test(field);
   const absent = (field: string): boolean => isFlaw(field) && numberAt(joint, field) === 0;
   return [...fields.filter((field) => !absent(field)), ...fields.filter(absent)];
+}
+
+/** A handle with its place on the drawing, px. */
+export interface ShownHandle {
+  readonly handle: Handle;
+  readonly at: Point;
+}
+
+/**
+ * The handles that stand on the sheet. The handle of a flaw that isn't there
+ * yet gives way to a neighbour nearer than `apart` px.
+ */
+export function shownHandles(
+  handles: readonly Handle[],
+  view: View,
+  { width, bottom }: Sheet,
+  apart: number,
+): readonly ShownHandle[] {
+  const placed = handles.map((handle) => ({ handle, at: toPx(view, handle.at) }));
+  return placed.filter(({ handle, at }) => {
+    if (at.x < 0 || at.x > width || at.y < 0 || at.y > bottom) return false;
+    if (!handle.flaw || handle.value !== 0) return true;
+    return placed.every(
+      (other) =>
+        other.handle === handle || Math.hypot(other.at.x - at.x, other.at.y - at.y) >= apart,
+    );
+  });
 }
 
 function near(p: Point, q: Point): boolean {

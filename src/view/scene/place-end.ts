@@ -24,6 +24,8 @@ export interface EndLabel {
   readonly extensions: readonly Line[];
   readonly heads: readonly Arrowhead[];
   readonly origin: Point | null;
+  /** side that an upright line's text goes to first: away from the weld */
+  readonly side?: 1 | -1;
 }
 
 /** Below this slope a tail counts as level and its text stands straight behind it. */
@@ -46,36 +48,39 @@ export function offerEndLabels(
     const x = tip.x + along.x * tail;
     const y = tip.y + along.y * tail;
     if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return false;
-    const forward = along.x < -LEVEL / 2 ? -1 : 1;
+    const upright = Math.abs(along.x) < LEVEL / 2;
+    const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
     const level = Math.abs(along.y) < LEVEL;
     for (const side of level ? [forward] : [forward, -forward]) {
       const sideways = side as 1 | -1;
       const column = level ? null : columnX(sheet, x, sideways);
-      const start = column ?? (level ? x : x + sideways * LANDING);
-      const box = besideBox(start, y, sideways, wording.width, height);
-      const labelled = labelCost(sheet, box);
-      if (labelled === Infinity) continue;
-      const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
-      const landing: Line = { x1: x, y1: y, x2: start, y2: y };
-      const lines = level ? [...end.lines, leader] : [...end.lines, leader, landing];
-      const drawn = drawingCost(sheet, lines, end.extensions);
-      if (drawn === Infinity) continue;
-      const awkward = (sideways === forward ? 0 : 9) + (column === null && !level ? 4 : 0);
-      const cost =
-        end.base + wording.cost + labelled + drawn + awkward + (tail - SHORTEST_TAIL) * 0.12;
-      const done = offer({
-        cost,
-        box,
-        wording,
-        anchor: sideways === 1 ? 'start' : 'end',
-        lines,
-        landings: level ? [leader] : [landing],
-        extensions: end.extensions,
-        arc: null,
-        heads: end.heads,
-        origin: end.origin,
-      });
-      if (done) return true;
+      const plain = level ? x : x + sideways * LANDING;
+      for (const start of column === null ? [plain] : [column, plain]) {
+        const box = besideBox(start, y, sideways, wording.width, height);
+        const labelled = labelCost(sheet, box);
+        if (labelled === Infinity) continue;
+        const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
+        const landing: Line = { x1: x, y1: y, x2: start, y2: y };
+        const lines = level ? [...end.lines, leader] : [...end.lines, leader, landing];
+        const drawn = drawingCost(sheet, lines, end.extensions);
+        if (drawn === Infinity) continue;
+        const awkward = (sideways === forward ? 0 : 22) + (start === plain && !level ? 4 : 0);
+        const cost =
+          end.base + wording.cost + labelled + drawn + awkward + (tail - SHORTEST_TAIL) * 0.12;
+        const done = offer({
+          cost,
+          box,
+          wording,
+          anchor: sideways === 1 ? 'start' : 'end',
+          lines,
+          landings: level ? [leader] : [landing],
+          extensions: end.extensions,
+          arc: null,
+          heads: end.heads,
+          origin: end.origin,
+        });
+        if (done) return true;
+      }
     }
   }
   return false;

@@ -13,6 +13,8 @@ const EXTENSION_PAST = 6;
 const ROOM = 40 / 11;
 /** Free line at each end of a text that stands on it, px. */
 const TEXT_ROOM = 10;
+/** What a text that belongs on its line costs at the end of it: more than a shorter wording. */
+const PREFER_ON = 34;
 /** Places along the line for a text that stands on it, best first. */
 const SLIDES = [0.5, 0.42, 0.58, 0.34, 0.66] as const;
 
@@ -24,20 +26,27 @@ export function offerLinear(
   wording: Wording,
   offer: Offer,
 ): boolean {
-  const { from, to, off, levels } = request;
+  const { from, to } = request;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   // no room for even a hairline between the ends: nothing to point at
   const along =
     length < 1e-6
-      ? { x: -off.y, y: off.x }
+      ? { x: -request.off.y, y: request.off.x }
       : { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const turned = length < ROOM * lettering.arrowLength;
-  for (const [index, level] of levels.entries()) {
+  const ways = [request, ...(request.instead ?? [])].flatMap(({ off, levels }) =>
+    levels.map((level) => ({ off, level })),
+  );
+  for (const [index, { off, level }] of ways.entries()) {
     const a = { x: from.x + off.x * level, y: from.y + off.y * level };
     const b = { x: to.x + off.x * level, y: to.y + off.y * level };
     const extensions = [
-      ...(request.bare === 'from' ? [] : extensionLine(sheet, from, off, level)),
-      ...(request.bare === 'to' ? [] : extensionLine(sheet, to, off, level)),
+      ...(request.bare === 'from' || request.bare === 'both'
+        ? []
+        : extensionLine(sheet, from, off, level)),
+      ...(request.bare === 'to' || request.bare === 'both'
+        ? []
+        : extensionLine(sheet, to, off, level)),
     ];
     const stub = lettering.arrowLength + 13;
     const lines: Line[] = [{ x1: a.x, y1: a.y, x2: b.x, y2: b.y }];
@@ -71,11 +80,12 @@ export function offerLinear(
         {
           tip,
           along: out,
-          base: base + (end === 'outer' ? 0 : 24) + (request.label === 'on' ? 5 : 0),
+          base: base + (end === 'outer' ? 0 : 24) + (request.label === 'on' ? PREFER_ON : 0),
           lines: shown,
           extensions,
           heads,
           origin: null,
+          side: off.x * (level < 0 ? -1 : 1) < -0.5 ? -1 : 1,
         },
         offer,
       );
@@ -111,7 +121,7 @@ export function offerRunning(
     {
       tip: to,
       along,
-      base: request.label === 'on' ? 5 : 0,
+      base: request.label === 'on' ? PREFER_ON : 0,
       lines,
       extensions: [],
       heads,

@@ -51,15 +51,18 @@ export function labelHeight(lettering: Lettering): number {
 
 /** The wordings of a label, best first; the value is never left out. */
 export function wordingsOf(request: DimensionRequest, lettering: Lettering): readonly Wording[] {
-  const { name, short, value } = request;
+  const { names, value } = request;
   // A caption is small text throughout.
   if (request.kind === 'caption') {
+    const name = names[0] ?? '';
     const width = textWidth(name, lettering.small, 400) + 2;
     return [{ name, value: '', width, cost: 0 }];
   }
-  const all = [wording(name, value, lettering, 0)];
-  if (short !== name) all.push(wording(short, value, lettering, 30));
-  if (name !== '' && value !== '') all.push(wording('', value, lettering, 60));
+  const all: Wording[] = [];
+  for (const name of new Set(names)) {
+    all.push(wording(name, value, lettering, all.length === 0 ? 0 : 24 + 6 * all.length));
+  }
+  if (value !== '' && !names.includes('')) all.push(wording('', value, lettering, 60));
   return all;
 }
 

@@ -1,7 +1,7 @@
 import type { Contour, Point } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
-import type { MeasurementId, Measurements } from '../../measure/index.ts';
+import type { Measurements } from '../../measure/index.ts';
 import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
 import { bandCaptions } from './band-captions.ts';
 import { buttDimensions } from './butt-dimensions.ts';
@@ -76,7 +76,7 @@ export interface Scene {
 }
 
 /** Half the side of the square that labels keep off a handle, px. */
-const HANDLE_ROOM = 10;
+const HANDLE_ROOM = 7;
 
 /** Composes the whole drawing of a section. The same input gives the same drawing. */
 export function composeScene(input: SceneInput): Scene {
@@ -89,7 +89,6 @@ export function composeScene(input: SceneInput): Scene {
   const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);
-  const trueSize = placeTrueSize(section, sheet, view, lines.outline, requests, input.trueScale);
   const heldLines = input.held === null ? [] : heldContours(input.held.section);
   const thin = [
     ...construction.lines,
@@ -104,10 +103,16 @@ export function composeScene(input: SceneInput): Scene {
     thin: [...thin],
     firm: [],
     column: columnOf(section, view),
-    boxes: trueSize === null ? [] : [trueSize.box],
+    boxes: [],
     marks: input.kept.map((point) => handleRoom(toPx(view, point))),
   });
   const layout = layOut(fresh, lettering, requests);
+  const labels = layout.placed.map(({ placement }) => placement.box);
+  const drawnLines = layout.placed.flatMap(({ placement }) => [
+    ...placement.lines,
+    ...placement.extensions,
+  ]);
+  const taken = { labels, lines: [...thin, ...drawnLines] };
   const dropped = layout.dropped.filter(({ kind }) => kind !== 'caption');
   return {
     view,
@@ -118,11 +123,11 @@ export function composeScene(input: SceneInput): Scene {
     construction: construction.paths,
     held: heldLines.map((contour) => pathOf(view, contour)).join(''),
     ...drawnDimensions(layout.placed, lettering, fresh()),
-    trueSize,
+    trueSize: placeTrueSize(section, sheet, view, lines, taken, input.trueScale),
     bar: scaleBar(view.scale, sheet.width * 0.25, input.bars),
     scaleText: scaleText(drawnScale(view, input.trueScale)),
     notShown: dropped.length,
-    labels: layout.placed.map(({ placement }) => placement.box),
+    labels,
     outline: lines.outline,
   };
 }
@@ -137,6 +142,9 @@ function dimensionRequests(
     section,
     measurements,
     tones: tonesOf(input.checks, measurements),
+    judged: new Set(
+      input.checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements)]),
+    ),
     lit: lit === null ? null : (drawnAs(lit, measurements)[0] ?? null),
     show,
     view,
@@ -144,10 +152,7 @@ function dimensionRequests(
     words,
   };
   const own = section.kind === 'fillet' ? filletDimensions(context) : buttDimensions(context);
-  const others = otherDimensions(
-    context,
-    new Set<MeasurementId | string>(own.map(({ key }) => key)),
-  );
+  const others = otherDimensions(context, new Set(own.map(({ key }) => key)));
   return [...own, ...others, ...bandCaptions(input, view, band)];
 }
 

@@ -5,8 +5,10 @@ export type Manner = 'bench' | 'phone' | 'presenting';
 export interface Margins {
   /** air above the face, where leg 1 or the cap width is written */
   readonly above: number;
-  /** air (fillet) or plate (butt) beside it */
+  /** air beside a fillet, where leg 2 and the face labels are written */
   readonly beside: number;
+  /** plate shown on either side of a butt weld */
+  readonly flank: number;
   /** under the root of a butt joint */
   readonly below: number;
   /** plate shown beyond a fillet's own corner */
@@ -52,6 +54,7 @@ export function sheetOf(width: number, height: number, manner: Manner): Sheet {
     margins: {
       above: between(84, height * 0.23, 140),
       beside: between(96, width * 0.24, 180),
+      flank: between(64, width * 0.17, 150),
       below: between(56, height * 0.15, 110),
       metal: between(40, width * 0.14, 110),
       under: between(14, height * 0.04, 28),

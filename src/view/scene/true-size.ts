@@ -1,9 +1,9 @@
 import type { Section } from '../../joint/index.ts';
 import { contourBounds } from '../../geometry/index.ts';
 import type { Cut } from './cut-away.ts';
-import type { DimensionRequest } from './dimension-request.ts';
-import { type LabelBox, type Line, lineMeetsBox, uprightBox } from './label-box.ts';
-import { sectionBody, type SectionBody } from './section-body.ts';
+import { groundAt } from './drawing-sheet.ts';
+import { boxesMeet, type LabelBox, type Line, lineMeetsBox, uprightBox } from './label-box.ts';
+import { type BodyLines, sectionBody, type SectionBody } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
 
@@ -14,6 +14,12 @@ export interface TrueSize {
   readonly caption: { readonly x: number; readonly y: number };
   /** the room it takes up, caption included */
   readonly box: LabelBox;
+}
+
+/** What the dimensions have taken of the paper. */
+export interface Taken {
+  readonly labels: readonly LabelBox[];
+  readonly lines: readonly Line[];
 }
 
 /** Plates shown past the weld, mm. */
@@ -28,8 +34,8 @@ export function placeTrueSize(
   section: Section,
   sheet: Sheet,
   view: View,
-  outline: readonly Line[],
-  requests: readonly DimensionRequest[],
+  lines: BodyLines,
+  taken: Taken,
   pxPerMm: number,
 ): TrueSize | null {
   // A wall or a phone has no room to spare; at life size the drawing itself is the picture.
@@ -38,7 +44,6 @@ export function placeTrueSize(
   const width = (high.x - low.x) * pxPerMm;
   const height = (high.y - low.y) * pxPerMm;
   if (width > sheet.width * LARGEST || height > sheet.height * LARGEST) return null;
-  const lanes = requests.flatMap(laneOf);
   const halfWidth = width / 2 + CLEAR;
   const halfHeight = (height + CAPTION) / 2 + CLEAR;
   for (const [right, down] of [
@@ -57,8 +62,10 @@ export function placeTrueSize(
           2 * halfWidth,
           2 * halfHeight,
         );
-        if (outline.some((line) => lineMeetsBox(box, line, 0))) continue;
-        if (lanes.some((line) => lineMeetsBox(box, line, 14))) continue;
+        if (lines.outline.some((line) => lineMeetsBox(box, line, 0))) continue;
+        if (groundAt(lines, box.x, box.y) !== 'air') continue;
+        if (taken.labels.some((label) => boxesMeet(box, label, 4))) continue;
+        if (taken.lines.some((line) => lineMeetsBox(box, line, 4))) continue;
         return drawAt(section, pxPerMm, cuts, box, low, high);
       }
     }
@@ -128,18 +135,4 @@ function shownPart(section: Section): {
     { at: { x: 0, y: north }, away: { x: 0, y: 1 } },
   ];
   return { low: { x: west, y: south }, high: { x: east, y: north }, cuts: [frame, frame] };
-}
-
-/** Where a dimension that stands clear of the weld most likely runs. */
-function laneOf(request: DimensionRequest): readonly Line[] {
-  if (request.kind !== 'linear' || request.label !== 'on') return [];
-  const level = request.levels[0] ?? 0;
-  const { from, to, off } = request;
-  const a = { x: from.x + off.x * level, y: from.y + off.y * level };
-  const b = { x: to.x + off.x * level, y: to.y + off.y * level };
-  return [
-    { x1: a.x, y1: a.y, x2: b.x, y2: b.y },
-    { x1: from.x, y1: from.y, x2: a.x, y2: a.y },
-    { x1: to.x, y1: to.y, x2: b.x, y2: b.y },
-  ];
 }

@@ -1,0 +1,108 @@
+import type { Point } from '../../geometry/index.ts';
+import { dot, subtract } from '../../geometry/index.ts';
+import type { Side } from '../../joint/index.ts';
+import {
+  angleRequest,
+  type DimensionContext,
+  onScreen,
+  pressing,
+  wanted,
+} from './dimension-context.ts';
+import type { DimensionRequest } from './dimension-request.ts';
+import { reachOnSheet } from './sheet-reach.ts';
+import { small } from './small-dimension.ts';
+import { toPx } from './view-transform.ts';
+
+const RANK = { step: 25, angle: 26, thickness: 70 } as const;
+/** Steps that differ by less than this are one step, mm. */
+const SAME = 5e-3;
+
+/** How the two plates of a butt joint lie to each other: steps, turn, and thickness where it differs. */
+export function misalignmentDimensions(context: DimensionContext): readonly DimensionRequest[] {
+  return [...steps(context), ...turn(context), ...thicknesses(context)];
+}
+
+/** A step stands over the plate that lies back, whose own surface serves as extension line. */
+function steps(context: DimensionContext): readonly DimensionRequest[] {
+  const { section, measurements } = context;
+  const requests: DimensionRequest[] = [];
+  const onFace = measurements.values.faceStep?.value ?? 0;
+  const onRoot = measurements.values.rootStep?.value ?? 0;
+  for (const [id, side] of [
+    ['faceStep', section.face],
+    ['rootStep', section.root],
+  ] as const) {
+    if (side === null) continue;
+    // Plates of one thickness have the same step on both sides; it is written once.
+    if (id === 'rootStep' && Math.abs(onFace - onRoot) < SAME && context.lit !== id) continue;
+    const want = wanted(context, id, 'distance', RANK.step);
+    if (want === null) continue;
+    const rises = (want.measurement.value ?? 0) > 0 === (id === 'faceStep');
+    const back = rises ? 0 : 1;
+    const past = pastSide(context, side, back, want.witness.from);
+    requests.push({
+      ...small(
+        context,
+        want,
+        onScreen(side.surfaces[back].along),
+        [past + 56, past + 34, past + 84, past + 112],
+        back === 0 ? 'to' : 'from',
+      ),
+      bare: back === 0 ? 'from' : 'to',
+    });
+  }
+  return requests;
+}
+
+function pastSide({ view }: DimensionContext, side: Side, plate: 0 | 1, from: Point): number {
+  const { along } = side.surfaces[plate];
+  const marks = [side.toes?.[plate], side.undercuts[plate].at(-1)?.b, side.grooveEdges?.[plate]];
+  const reaches = marks.flatMap((mark) =>
+    mark === undefined ? [] : [dot(subtract(mark, from), along) * view.scale],
+  );
+  return Math.max(0, ...reaches);
+}
+
+function turn(context: DimensionContext): readonly DimensionRequest[] {
+  const want = wanted(context, 'angularMisalignment', 'angle', RANK.angle);
+  if (want === null) return [];
+  const vertex = toPx(context.view, want.witness.vertex);
+  const room = context.sheet.right - vertex.x;
+  return [
+    angleRequest(
+      context,
+      want,
+      [0.8, 0.65, 0.5].map((share) => room * share),
+    ),
+  ];
+}
+
+/** Thicknesses are written before welding, and after it where the plates differ. */
+function thicknesses(context: DimensionContext): readonly DimensionRequest[] {
+  const { section, measurements, view, sheet } = context;
+  const { t1, t2 } = measurements.values;
+  const differ = Math.abs((t1?.value ?? 0) - (t2?.value ?? 0)) > SAME;
+  const requests: DimensionRequest[] = [];
+  for (const [plate, id] of [
+    [0, 't1'],
+    [1, 't2'],
+  ] as const) {
+    if (section.stage === 'welded' && !differ && !pressing(context, id)) continue;
+    const want = wanted(context, id, 'distance', RANK.thickness);
+    if (want === null) continue;
+    const off = onScreen(section.plateSurfaces[plate].face.along);
+    const from = toPx(view, want.witness.from);
+    const most = reachOnSheet(sheet, from, off);
+    requests.push({
+      ...want.asked,
+      kind: 'linear',
+      from,
+      to: toPx(view, want.witness.to),
+      off,
+      levels: [most - 26, most - 50, most - 74],
+      label: 'on',
+      outer: 'to',
+    });
+  }
+  return requests;
+}
