@@ -222,6 +222,47 @@ describe('what is measured on a built fillet', () => {
     fc.assert(property, check(10_000));
   });
 
+  test('names its plates and nothing more: with the plates exchanged the readings change places', () => {
+    const level = anyJoint('fillet').map((joint) => ({
+      ...joint,
+      arrangement: 'tee' as const,
+      endCut: 'fitted' as const,
+      stage: 'welded' as const,
+      rootGap: 0,
+      rootPenetration: 0,
+      spatter: [],
+    }));
+    const { property } = onSections(level, (section, any) => {
+      const joint = any as FilletJoint;
+      const exchanged = sectionOf({
+        ...joint,
+        t1: joint.t2,
+        t2: joint.t1,
+        leg1: joint.leg2,
+        leg2: joint.leg1,
+        crownShift: -joint.crownShift,
+        reverseCurve: -joint.reverseCurve,
+        overlap1: joint.overlap2,
+        overlap2: joint.overlap1,
+        undercut1Depth: joint.undercut2Depth,
+        undercut1Width: joint.undercut2Width,
+        undercut1Shape: joint.undercut2Shape,
+        undercut2Depth: joint.undercut1Depth,
+        undercut2Width: joint.undercut1Width,
+        undercut2Shape: joint.undercut1Shape,
+      });
+      if (exchanged === null) return;
+      const there = measure(exchanged);
+      for (const { id, value } of Object.values(measure(section).values)) {
+        if (id === 'contactLeg2') continue;
+        const other = id.endsWith('1') ? id.slice(0, -1) + '2' : id.replace(/2$/, '1');
+        const off = Math.abs(valueOf(there, other as MeasurementId) - (value ?? NaN));
+        expect(off, id).toBeLessThan(1e-7);
+      }
+    });
+    fc.assert(property, check(5_000));
+  });
+
   test('changes by no more than its face does as the face passes through flat', () => {
     const small = fc.double({ min: 1e-12, max: 1e-7, noNaN: true });
     fc.assert(
