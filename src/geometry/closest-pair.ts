@@ -5,7 +5,7 @@ import type { Place } from './contour.ts';
 import { crownTowards } from './extreme.ts';
 import { intersectSegments } from './intersect.ts';
 import { nearestOnSegment } from './nearest.ts';
-import { isLine, pointAt } from './segment.ts';
+import { pointAt } from './segment.ts';
 import { distance } from './vector.ts';
 
 /** The two places, one on each shape, that are nearest to one another. */
@@ -65,11 +65,14 @@ function pair(first: Segment, i: number, second: Segment, j: number): ClosestPai
 
   const pairs = [fromFirst(1), fromSecond(0), fromSecond(1)];
   for (const { tA, tB } of intersectSegments(first, second)) pairs.push(between(tA, tB));
-  const normal = commonNormal(carrierOf(first), carrierOf(second));
-  const curved = isLine(first) ? second : first;
+  const carrier = carrierOf(first);
+  const other = carrierOf(second);
+  const normal = commonNormal(carrier, other);
+  // seen from the more curved piece, where a direction names a place most sharply
+  const onFirst = Math.abs(carrier.curvature) >= Math.abs(other.curvature);
   for (const direction of [normal, { x: -normal.x, y: -normal.y }]) {
-    const t = crownTowards(curved, direction);
-    if (t !== null) pairs.push(curved === first ? fromFirst(t) : fromSecond(t));
+    const t = crownTowards(onFirst ? first : second, direction);
+    if (t !== null) pairs.push(onFirst ? fromFirst(t) : fromSecond(t));
   }
   return pairs.reduce((best, next) => (next.distance < best.distance ? next : best), fromFirst(0));
 }
