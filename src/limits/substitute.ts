@@ -1,4 +1,4 @@
-import { roundHalfAway } from '../units/index.ts';
+import { formatInch64, roundHalfAway, sixtyFourths } from '../units/index.ts';
 import type { Operator, Tree } from './tree.ts';
 
 /** A symbol's value as it is put into a sum, in the unit written behind it. */
@@ -39,8 +39,10 @@ const signs: Readonly<Partial<Record<Operator, string>>> = {
   '>=': ' at least ',
 };
 
-/** A number with its unit as a sum shows it: 11.31 mm, 0.315 in, 90°. */
-export function writeValue({ value, unit }: SymbolValue): string {
+/** A number with its unit as a sum shows it: 11.31 mm, 0.315 in, 5/16 in, 90°. */
+function writeValue({ value, unit }: SymbolValue): string {
+  const count = value * sixtyFourths;
+  if (unit === 'in' && Number.isInteger(count)) return `${formatInch64(count)} in`;
   const text = String(roundHalfAway(value, decimals[unit])).replace('-', '−');
   if (unit === '') return text;
   return unit === 'deg' ? `${text}°` : `${text} ${unit}`;

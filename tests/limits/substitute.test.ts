@@ -8,6 +8,7 @@ const values: Readonly<Record<string, SymbolValue>> = {
   psi: { value: 90, unit: 'deg' },
   k: { value: 1.23456, unit: '' },
   d: { value: -1.5, unit: 'mm' },
+  z: { value: 0.3125, unit: 'in' },
 };
 const put = (tree: Tree): string =>
   substitute(tree, (symbol) => values[symbol] ?? { value: 0, unit: '' });
@@ -20,6 +21,7 @@ describe('the sum with numbers put in', () => {
       'min(1 mm + 0.15 × 11.31 mm, 4 mm)',
     );
     expect(put('w')).toBe('0.315 in');
+    expect(put('z')).toBe('5/16 in');
     expect(put('k')).toBe('1.2346');
     expect(put('d')).toBe('−1.5 mm');
     expect(put(['cos', ['/', 'psi', 2]])).toBe('cos(90° / 2)');
