@@ -40,8 +40,9 @@ interface Swell extends Extreme {
 
 /** A second swell or a dip is at most this share of the chord wide. */
 const WIDEST_SHARE = 0.5;
-/** Width of a second swell, and of a dip from crest to crest, over its height: it fades out as it gets lower. */
-const WIDTH_OVER_HEIGHT = 6;
+/** Width over height of a second swell, and of a dip from crest to crest: both fade out as they get lower. */
+const SWELL_WIDTH = 10;
+const DIP_WIDTH = 6;
 
 /**
  * The face from `from` to `to`; with `noses`, from the one nose's tangent point to the other's.
@@ -121,7 +122,7 @@ function swells(chord: number, shape: BeadShape): readonly Swell[] {
   const [rise, reverse, dip] = [shape.rise, shape.reverse, shape.dip].map((height) =>
     isNone(height) ? 0 : height,
   ) as [number, number, number];
-  const width = widthFor(Math.abs(reverse), chord);
+  const width = Math.min(SWELL_WIDTH * Math.abs(reverse), WIDEST_SHARE * chord);
   const low = reverse < 0 ? width : 0;
   const high = reverse > 0 ? chord - width : chord;
   const crown = low + ((high - low) / 2) * (1 + shift);
@@ -137,17 +138,13 @@ function swells(chord: number, shape: BeadShape): readonly Swell[] {
     push(crown, rise);
   } else {
     // the crests share their spread as the crown shares the width, so none leaves the chord
-    const spread = widthFor(dip, high - low) / (high - low);
+    const spread = Math.min((DIP_WIDTH * dip) / (high - low), WIDEST_SHARE);
     push(crown - (crown - low) * spread, rise);
     push(crown, rise - dip);
     push(crown + (high - crown) * spread, rise);
   }
   if (reverse > 0) push(chord - width / 2, other, true);
   return list;
-}
-
-function widthFor(height: number, room: number): number {
-  return Math.min(WIDEST_SHARE * room, WIDTH_OVER_HEIGHT * height);
 }
 
 /**

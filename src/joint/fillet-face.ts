@@ -17,9 +17,8 @@ import { isNone } from './least-size.ts';
 import { refuse } from './refuse.ts';
 import type { SurfaceLine } from './section.ts';
 
-/** A face leaves its plate at no flatter an angle (its sine), and comes no nearer to it farther on, mm. */
+/** A face leaves its plate at no flatter a slope (its sine), and comes no nearer to it farther on, mm. */
 const LEAST_RISE = 0.01;
-const LEAST_CLEARANCE = 0.01;
 /** Past the nose of an overlap it stays at least this share of the overlap off the plate. */
 const LEAST_ROLL_SHARE = 0.1;
 
@@ -57,16 +56,17 @@ function standsClear(face: Contour, surface: SurfaceLine, end: BeadEnd): boolean
   const down = scale(normal, -1);
   if (!isNone(end.overlap)) {
     // under-surface and nose stand off the plate by their own construction
-    const clear = Math.min(LEAST_CLEARANCE, LEAST_ROLL_SHARE * end.overlap);
+    const clear = Math.min(LEAST_RISE, LEAST_ROLL_SHARE * end.overlap);
     return extremeFromLine(face.slice(2), origin, down).value < -clear;
   }
   const [atToe, ...rest] = face as readonly [Segment, ...Segment[]];
   if (dot(tangentAt(atToe, 0), normal) < LEAST_RISE) return false;
-  const height = (p: Point): number => dot(subtract(p, origin), normal);
+  // near the toe as a slope, farther on as a height of LEAST_RISE mm
+  const clear = (p: Point): boolean =>
+    dot(subtract(p, origin), normal) >= LEAST_RISE * Math.min(1, distance(p, end.toe));
   const lowest = crownTowards(atToe, down);
-  if (lowest !== null && height(pointAt(atToe, lowest)) < LEAST_CLEARANCE) return false;
-  if (height(atToe.b) < LEAST_CLEARANCE) return false;
-  return rest.length === 0 || extremeFromLine(rest, origin, down).value < -LEAST_CLEARANCE;
+  if (lowest !== null && !clear(pointAt(atToe, lowest))) return false;
+  return clear(atToe.b) && (rest.length === 0 || clear(extremeFromLine(rest, origin, down).point));
 }
 
 function refuseFace(joint: FilletJoint, plate: PlateNumber, chord: number): never {

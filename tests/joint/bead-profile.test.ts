@@ -55,14 +55,14 @@ describe('A bead profile', () => {
 
   test('turns the other way near the far end for a positive reverse, near the first for a negative', () => {
     const far = profile({ rise: 1, reverse: 0.4 });
-    // the second swell is 6 × 0.4 = 2.4 wide: its bottom at 10 - 1.2 = 8.8, the crown amid the other 7.6
+    // the second swell is 10 × 0.4 = 4 wide: its bottom at 10 - 2 = 8, the crown amid the other 6
     expect(top(far)).toBeCloseTo(1, 12);
     expect(bottom(far)).toBeCloseTo(-0.4, 12);
-    expect(extremeFromLine(far, FROM, point(0, 1)).point.x).toBeCloseTo(3.8, 12);
-    expect(extremeFromLine(far, FROM, point(0, -1)).point.x).toBeCloseTo(8.8, 12);
+    expect(extremeFromLine(far, FROM, point(0, 1)).point.x).toBeCloseTo(3, 12);
+    expect(extremeFromLine(far, FROM, point(0, -1)).point.x).toBeCloseTo(8, 12);
     const near = profile({ rise: 1, reverse: -0.4 });
-    expect(extremeFromLine(near, FROM, point(0, 1)).point.x).toBeCloseTo(6.2, 12);
-    expect(extremeFromLine(near, FROM, point(0, -1)).point.x).toBeCloseTo(1.2, 12);
+    expect(extremeFromLine(near, FROM, point(0, 1)).point.x).toBeCloseTo(7, 12);
+    expect(extremeFromLine(near, FROM, point(0, -1)).point.x).toBeCloseTo(2, 12);
   });
 
   test('puts a bump beside a hollow, and a hollow beside a flat face', () => {
@@ -73,7 +73,7 @@ describe('A bead profile', () => {
   });
 
   test('never gives the second swell more than half the chord', () => {
-    // 6 × 2 = 12 is more than half of 10, so the bottom stands at 10 - 2.5
+    // 10 × 2 = 20 is more than half of 10, so the bottom stands at 10 - 2.5
     const face = profile({ rise: 1, reverse: 2 });
     expect(extremeFromLine(face, FROM, point(0, -1)).point.x).toBeCloseTo(7.5, 12);
   });
