@@ -1,5 +1,14 @@
 import type { Contour, Point, Vector } from '../geometry/index.ts';
-import { add, cross, dot, normalise, scale, subtract } from '../geometry/index.ts';
+import {
+  add,
+  contourEnd,
+  contourStart,
+  cross,
+  dot,
+  normalise,
+  scale,
+  subtract,
+} from '../geometry/index.ts';
 import type { Groove, Side, SurfaceLine } from '../joint/index.ts';
 import { rad, toDeg } from '../units/index.ts';
 import type { Measurement, MeasurementId, Witness } from './measurement.ts';
@@ -54,12 +63,11 @@ function bevelsOf(
 }
 
 function bevelOf(contour: Contour | null, { along, normal }: SurfaceLine): Bevel | null {
-  const first = contour?.[0];
-  const last = contour?.at(-1);
   // square on this side
-  if (first === undefined || last === undefined) return null;
-  const rising = dot(subtract(last.b, first.a), normal) > 0;
-  const [foot, top] = rising ? [first.a, last.b] : [last.b, first.a];
+  if (contour === null) return null;
+  const [start, end] = [contourStart(contour), contourEnd(contour)];
+  const rising = dot(subtract(end, start), normal) > 0;
+  const [foot, top] = rising ? [start, end] : [end, start];
   const direction = normalise(subtract(top, foot));
   const angle = toDeg(rad(Math.atan2(dot(direction, along), dot(direction, normal))));
   return { direction, foot, angle };

@@ -1,4 +1,4 @@
-import { contourLength } from '../geometry/index.ts';
+import { contourEnd, contourLength, contourStart } from '../geometry/index.ts';
 import type { FilletLandmarks } from './fillet-landmarks.ts';
 import type { Measurement } from './measurement.ts';
 import type { Note } from './witness.ts';
@@ -12,13 +12,10 @@ export function edgeRemaining({ filletRoot }: FilletLandmarks): Measurement[] {
   const { edge } = filletRoot;
   // no end face carries the weld
   if (edge === null) return [];
-  const first = edge[0];
-  const last = edge.at(-1);
   // melted away
-  if (first === undefined || last === undefined) {
-    return [measuredLength('edgeRemaining', 0, noWitness)];
-  }
-  return [measuredLength('edgeRemaining', contourLength(edge), span(first.a, last.b))];
+  if (edge.length === 0) return [measuredLength('edgeRemaining', 0, noWitness)];
+  const witness = span(contourStart(edge), contourEnd(edge));
+  return [measuredLength('edgeRemaining', contourLength(edge), witness)];
 }
 
 const edgeGone: Note = { key: 'measure_note_edge_gone', refer: true };

@@ -65,7 +65,7 @@ export function filletLandmarks(section: Section): FilletLandmarks | null {
 function filletWeld({ face }: Section, o: Point): FilletWeld | null {
   const { bead, toes, lips } = face;
   // not yet welded
-  if (bead === null || toes === null) return null;
+  if (bead === null || toes === null || lips === null) return null;
   const [toe1, toe2] = toes;
   const chord = subtract(toe2, toe1);
   const chordLength = length(chord);
@@ -74,7 +74,7 @@ function filletWeld({ face }: Section, o: Point): FilletWeld | null {
   return {
     bead,
     toes,
-    lips: lips ?? toes,
+    lips,
     legs: [legTo(face.surfaces[0], o, toe1), legTo(face.surfaces[1], o, toe2)],
     chordLength,
     outward,

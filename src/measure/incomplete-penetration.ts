@@ -1,7 +1,7 @@
 import type { Contour, Point } from '../geometry/index.ts';
-import { add, dot, nearPoint, scale, subtract } from '../geometry/index.ts';
-import type { Groove, Side, SurfaceLine } from '../joint/index.ts';
-import type { Measurement } from './measurement.ts';
+import { add, contourEnd, dot, nearPoint, scale, subtract } from '../geometry/index.ts';
+import type { Groove, Side } from '../joint/index.ts';
+import type { Measurement, Witness } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
 /**
@@ -10,43 +10,29 @@ import { measuredLength, noWitness, span } from './witness.ts';
  * verify). A bare bevel below a groove edge of the face is underfill and doesn't count.
  */
 export function incompletePenetration(groove: Groove, face: Side): Measurement {
-  const heights = groove.unfused.map((unfused, i) =>
-    unfusedHeight(belowBareBevel(unfused, face.grooveEdges?.[i]), face.surfaces[i] as SurfaceLine),
-  ) as [Measurement, Measurement];
-  return (heights[0].value ?? 0) >= (heights[1].value ?? 0) ? heights[0] : heights[1];
-}
-
-/** Unfused pieces without the run that ends at the groove edge of the face. */
-function belowBareBevel(unfused: Contour, edge: Point | undefined): Contour {
-  const last = unfused.at(-1);
-  // the edge is fused up to the face, or where it ended isn't known
-  if (last === undefined || edge === undefined || !nearPoint(last.b, edge)) return unfused;
-  let start = unfused.length - 1;
-  for (; start > 0; start -= 1) {
-    const piece = unfused[start] as Contour[number];
-    const before = unfused[start - 1] as Contour[number];
-    if (!nearPoint(before.b, piece.a)) break;
-  }
-  return unfused.slice(0, start);
-}
-
-/** The tallest unbroken run of unfused pieces. */
-function unfusedHeight(unfused: Contour, { normal }: SurfaceLine): Measurement {
-  let tallest = measuredLength('incompletePenetration', 0, noWitness);
-  let start: Point | null = null;
-  let end: Point | null = null;
-  for (const piece of unfused) {
-    if (start === null || end === null || !nearPoint(end, piece.a)) start = piece.a;
-    end = piece.b;
-    const rise = dot(subtract(end, start), normal);
-    if (Math.abs(rise) > (tallest.value ?? 0)) {
+  let [tallest, witness]: [number, Witness] = [0, noWitness];
+  for (const i of [0, 1] as const) {
+    const { normal } = face.surfaces[i];
+    const grooveEdge = contourEnd(groove.preparedEdges[i]);
+    for (const [start, end] of unbrokenRuns(groove.unfused[i])) {
+      // bare up to the face
+      if (nearPoint(end, grooveEdge)) continue;
+      const rise = dot(subtract(end, start), normal);
+      if (Math.abs(rise) <= tallest) continue;
       const level = add(start, scale(normal, rise));
-      tallest = measuredLength(
-        'incompletePenetration',
-        Math.abs(rise),
-        span(start, level, [[end, level]]),
-      );
+      [tallest, witness] = [Math.abs(rise), span(start, level, [[end, level]])];
     }
   }
-  return tallest;
+  return measuredLength('incompletePenetration', tallest, witness);
+}
+
+/** Start and end of each stretch of pieces that join one another. */
+function unbrokenRuns(pieces: Contour): (readonly [Point, Point])[] {
+  const runs: [Point, Point][] = [];
+  for (const { a, b } of pieces) {
+    const last = runs.at(-1);
+    if (last !== undefined && nearPoint(last[1], a)) last[1] = b;
+    else runs.push([a, b]);
+  }
+  return runs;
 }

@@ -6,16 +6,15 @@ import { measuredLength, span } from './witness.ts';
 
 /** Least distance between the face and the root outline, taken across the weld, mm. Derived. */
 export function jointThickness(face: Side, root: Side): Measurement[] {
-  const pairs: (readonly [Contour, Contour])[] = [];
-  if (face.bead !== null) pairs.push([face.bead, root.outline]);
-  if (root.bead !== null) pairs.push([face.outline, root.bead]);
-  const measured = pairs.map(([onFace, onRoot]) => {
-    const { distance, a, b } = closestOfContours(onFace, onRoot);
-    return measuredLength('jointThickness', distance, span(a.point, b.point));
-  });
-  const [first, second] = measured;
   // no weld to go through
-  if (first === undefined) return [];
-  if (second === undefined) return [first];
-  return [(first.value ?? 0) <= (second.value ?? 0) ? first : second];
+  if (face.bead === null) return [];
+  const pairs: (readonly [Contour, Contour])[] = [[face.bead, root.outline]];
+  if (root.bead !== null) {
+    // the root bead to what the first pair leaves out of the face side
+    for (const beyond of face.beyond) if (beyond.length > 0) pairs.push([beyond, root.bead]);
+  }
+  const least = pairs
+    .map(([onFace, onRoot]) => closestOfContours(onFace, onRoot))
+    .reduce((best, pair) => (pair.distance < best.distance ? pair : best));
+  return [measuredLength('jointThickness', least.distance, span(least.a.point, least.b.point))];
 }

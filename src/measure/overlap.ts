@@ -11,11 +11,10 @@ import { measuredLength, noWitness, span } from './witness.ts';
  */
 export function overlaps({ toes, lips, surfaces }: Side): Measurement[] {
   // not yet welded
-  if (toes === null) return [];
-  const [lip1, lip2] = lips ?? toes;
+  if (toes === null || lips === null) return [];
   return [
-    overlap('overlap1', toes[0], lip1, surfaces[0]),
-    overlap('overlap2', toes[1], lip2, surfaces[1]),
+    overlap('overlap1', toes[0], lips[0], surfaces[0]),
+    overlap('overlap2', toes[1], lips[1], surfaces[1]),
   ];
 }
 

@@ -2,6 +2,8 @@ import type { Contour } from '../geometry/index.ts';
 import {
   add,
   centre,
+  contourEnd,
+  contourStart,
   distance,
   dot,
   extremeInDirection,
@@ -11,7 +13,7 @@ import {
   subtract,
 } from '../geometry/index.ts';
 import type { Groove, Side, SurfaceLine } from '../joint/index.ts';
-import type { Measurement } from './measurement.ts';
+import type { Measurement, Witness } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
 /**
@@ -46,23 +48,22 @@ function rootFaces(groove: Groove, surfaces: Side['surfaces']): Measurement[] {
   const bevelled = [...groove.faceBevels, ...groove.rootBevels].some((bevel) => bevel !== null);
   // square edges: nothing is left unbevelled because nothing is bevelled
   if (!bevelled) return [];
-  const first = rootFace('rootFace1', groove.rootFaces[0], surfaces[0]);
-  const second = rootFace('rootFace2', groove.rootFaces[1], surfaces[1]);
-  const lesser = (first.value ?? 0) <= (second.value ?? 0) ? first : second;
-  return [first, second, { ...lesser, id: 'rootFace' }];
+  const [height1, witness1] = rootFace(groove.rootFaces[0], surfaces[0]);
+  const [height2, witness2] = rootFace(groove.rootFaces[1], surfaces[1]);
+  return [
+    measuredLength('rootFace1', height1, witness1),
+    measuredLength('rootFace2', height2, witness2),
+    height1 <= height2
+      ? measuredLength('rootFace', height1, witness1)
+      : measuredLength('rootFace', height2, witness2),
+  ];
 }
 
-function rootFace(
-  id: 'rootFace1' | 'rootFace2',
-  contour: Contour,
-  { normal }: SurfaceLine,
-): Measurement {
-  const first = contour[0];
-  const last = contour.at(-1);
+function rootFace(contour: Contour, { normal }: SurfaceLine): readonly [number, Witness] {
   // a feather edge
-  if (first === undefined || last === undefined) return measuredLength(id, 0, noWitness);
-  const height = Math.abs(dot(subtract(last.b, first.a), normal));
-  return measuredLength(id, height, span(first.a, last.b));
+  if (contour.length === 0) return [0, noWitness];
+  const [low, high] = [contourStart(contour), contourEnd(contour)];
+  return [Math.abs(dot(subtract(high, low), normal)), span(low, high)];
 }
 
 function rootRadius({ preparedEdges }: Groove): Measurement[] {

@@ -9,7 +9,6 @@ import {
 } from '../geometry/index.ts';
 import type { Side, SurfaceLine } from '../joint/index.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
-import type { PointPair } from './witness.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
 /**
@@ -26,29 +25,42 @@ export function reinforcement(
 ): Measurement[] {
   // no weld metal shows on this side
   if (bead === null || toes === null) return noReinforcement(name);
-  const first = above(`${name}.toPlate1`, bead, surfaces[0], toes[0]);
-  const second = above(`${name}.toPlate2`, bead, surfaces[1], toes[1]);
-  const [lesser, greater] =
-    (first.value ?? 0) <= (second.value ?? 0) ? [first, second] : [second, first];
+  const over1 = crestOver(bead, surfaces[0]);
+  const over2 = crestOver(bead, surfaces[1]);
+  const first = shown(`${name}.toPlate1`, over1, toes[0]);
+  const second = shown(`${name}.toPlate2`, over2, toes[1]);
+  const [lesser, greater] = over1.value <= over2.value ? [first, second] : [second, first];
   return [
     first,
     second,
     { ...lesser, id: `${name}.higher` },
     { ...greater, id: `${name}.lower` },
-    aboveToes(`${name}.toes`, bead, toes, surfaces[0].normal),
+    overToes(`${name}.toes`, bead, toes, surfaces[0].normal),
   ];
 }
 
-function above(
-  id: MeasurementId,
-  bead: Contour,
-  { origin, normal }: SurfaceLine,
-  toe: Point,
-): Measurement {
-  return heightOf(id, bead, origin, normal, (foot) => [[[toe, foot]], []]);
+interface Crest {
+  readonly value: number;
+  readonly point: Point;
+  /** Foot of the height on the line it counts from. */
+  readonly foot: Point;
 }
 
-function aboveToes(
+function crestOver(
+  bead: Contour,
+  { origin, normal }: Pick<SurfaceLine, 'origin' | 'normal'>,
+): Crest {
+  const { point, value } = extremeFromLine(bead, origin, normal);
+  return { value, point, foot: subtract(point, scale(normal, value)) };
+}
+
+function shown(id: MeasurementId, { value, point, foot }: Crest, toe: Point): Measurement {
+  // nowhere above the surface
+  if (value <= 0) return measuredLength(id, 0, noWitness);
+  return measuredLength(id, value, span(foot, point, [[toe, foot]]));
+}
+
+function overToes(
   id: MeasurementId,
   bead: Contour,
   toes: readonly [Point, Point],
@@ -56,21 +68,10 @@ function aboveToes(
 ): Measurement {
   const square = normalise(perpendicularLeft(subtract(toes[1], toes[0])));
   const normal = dot(square, up) < 0 ? scale(square, -1) : square;
-  return heightOf(id, bead, toes[0], normal, () => [[], [toes]]);
-}
-
-function heightOf(
-  id: MeasurementId,
-  bead: Contour,
-  origin: Point,
-  normal: Vector,
-  linesTo: (foot: Point) => readonly [readonly PointPair[], readonly PointPair[]],
-): Measurement {
-  const crest = extremeFromLine(bead, origin, normal);
-  // nowhere above the line
-  if (crest.value <= 0) return measuredLength(id, 0, noWitness);
-  const foot = subtract(crest.point, scale(normal, crest.value));
-  return measuredLength(id, crest.value, span(foot, crest.point, ...linesTo(foot)));
+  const { value, point, foot } = crestOver(bead, { origin: toes[0], normal });
+  // nowhere above the chord
+  if (value <= 0) return measuredLength(id, 0, noWitness);
+  return measuredLength(id, value, span(foot, point, [], [toes]));
 }
 
 function noReinforcement(name: 'faceReinforcement' | 'rootReinforcement'): Measurement[] {

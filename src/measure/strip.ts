@@ -3,6 +3,7 @@ import {
   atLeast,
   crownTowards,
   dot,
+  extremeFromLine,
   intersectLine,
   perpendicularLeft,
   pointAt,
@@ -24,7 +25,7 @@ export interface Height {
 /**
  * The place of a contour inside all `walls` that stands highest over the line
  * through `origin` square to `normal` (unit); the earliest of equals. null when
- * no part of the contour lies inside.
+ * no part of it stands over that line inside.
  */
 export function highestWithin(
   contour: Contour,
@@ -32,10 +33,17 @@ export function highestWithin(
   origin: Point,
   normal: Vector,
 ): Height | null {
+  const highest = extremeFromLine(contour, origin, normal);
+  // nowhere over the line, inside or out
+  if (highest.value <= 0) return null;
+  if (isWithin(highest.point, walls)) return highest;
+
   let found: Height | null = null;
+  let least = 0;
   const offer = (point: Point): void => {
     const value = dot(subtract(point, origin), normal);
-    if ((found === null || value > found.value) && isWithin(point, walls)) {
+    if (value > least && isWithin(point, walls)) {
+      least = value;
       found = { point, value };
     }
   };

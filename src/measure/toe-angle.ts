@@ -1,5 +1,5 @@
-import type { Contour, Point, Vector } from '../geometry/index.ts';
-import { add, cross, dot, scale, tangentAt, TOLERANCE } from '../geometry/index.ts';
+import type { Contour, Point, Segment, Vector } from '../geometry/index.ts';
+import { add, cross, dot, reverseContour, scale, tangentAt, TOLERANCE } from '../geometry/index.ts';
 import type { Side, SurfaceLine } from '../joint/index.ts';
 import { toDeg, rad } from '../units/index.ts';
 import type { Measurement, Witness } from './measurement.ts';
@@ -21,8 +21,10 @@ interface ToeAngle {
 export function toeAngles({ bead, toes, surfaces }: Side): Measurement[] {
   // not yet welded
   if (bead === null || toes === null) return [];
-  const first = angleAt(toes[0], surfaces[0], tangentFromStart(bead));
-  const second = angleAt(toes[1], surfaces[1], tangentFromEnd(bead));
+  const [first, second] = [
+    angleAt(toes[0], surfaces[0], leaving(bead)),
+    angleAt(toes[1], surfaces[1], leaving(reverseContour(bead))),
+  ];
   const smaller = first.value <= second.value ? first : second;
   return [
     measuredAngle('toeAngle1', first.value, first.witness),
@@ -50,14 +52,7 @@ function angleAt(toe: Point, { along, normal }: SurfaceLine, tangent: Vector): T
   };
 }
 
-/** Direction in which the bead leaves its first end. */
-function tangentFromStart(bead: Contour): Vector {
-  const first = bead[0];
-  return first === undefined ? { x: 0, y: 0 } : tangentAt(first, 0);
-}
-
-/** Direction in which the bead, walked backwards, leaves its last end. */
-function tangentFromEnd(bead: Contour): Vector {
-  const last = bead.at(-1);
-  return last === undefined ? { x: 0, y: 0 } : scale(tangentAt(last, 1), -1);
+/** Direction in which a contour leaves its start. */
+function leaving(contour: Contour): Vector {
+  return tangentAt(contour[0] as Segment, 0);
 }

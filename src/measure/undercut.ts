@@ -45,7 +45,7 @@ function undercutAt(
   const groove = side.undercuts[plate - 1] as Contour;
   const edge = side.grooveEdges === null ? null : (side.grooveEdges[plate - 1] as Point);
   // sound base metal
-  if (groove.length === 0) return found(ids, 0, 0);
+  if (groove.length === 0) return none(ids);
   // nothing shows where base metal began
   if (kind === 'butt' && edge === null) {
     const note = { key: 'measure_note_groove_edge_unknown' };
@@ -71,7 +71,7 @@ function outsideEdge(
   const start = (groove[0] as Contour[number]).a;
   const width = stationOn(surface, end) - Math.max(stationOn(surface, start), from);
   // all of it lies inside the edge
-  if (deepest === null || deepest.value <= 0 || width <= 0) return found(ids, 0, 0);
+  if (deepest === null || width <= 0) return none(ids);
   const foot = footOn(surface, deepest.point);
   const near = footOn(surface, start);
   const far = footOn(surface, end);
@@ -80,8 +80,7 @@ function outsideEdge(
   return [depth, measuredLength(ids.width, width, span(near, far))];
 }
 
-function found(ids: UndercutIds, depth: number, width: number): Measurement[] {
-  const measured = [measuredLength(ids.depth, depth, noWitness)];
-  if (ids.width !== null) measured.push(measuredLength(ids.width, width, noWitness));
-  return measured;
+function none(ids: UndercutIds): Measurement[] {
+  const depth = measuredLength(ids.depth, 0, noWitness);
+  return ids.width === null ? [depth] : [depth, measuredLength(ids.width, 0, noWitness)];
 }

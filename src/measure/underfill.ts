@@ -33,7 +33,7 @@ function belowDatum(id: MeasurementId, { bead, grooveEdges, surfaces }: Side): M
   const square = normalise(perpendicularLeft(subtract(edge2, edge1)));
   const into = scale(square, dot(square, surfaces[0].normal) > 0 ? -1 : 1);
   const deepest = highestWithin(bead, grooveWalls(grooveEdges, surfaces), edge1, into);
-  return depthOf(id, deepest, into, [[edge1, edge2]]);
+  return depthOf(id, deepest, into, () => grooveEdges);
 }
 
 function belowHigher({ bead, grooveEdges, surfaces }: Side): Measurement {
@@ -43,14 +43,13 @@ function belowHigher({ bead, grooveEdges, surfaces }: Side): Measurement {
   // no weld metal shows on this side
   if (bead === null) return measuredLength(id, 0, noWitness);
   const walls = grooveWalls(grooveEdges, surfaces);
-  const depths = surfaces.map(({ origin, normal }, i) => {
-    const into = scale(normal, -1);
-    const deepest = highestWithin(bead, walls, origin, into);
-    const edge = grooveEdges[i] as Point;
-    const foot = deepest === null ? edge : subtract(deepest.point, scale(into, deepest.value));
-    return depthOf(id, deepest, into, [[edge, foot]]);
-  }) as [Measurement, Measurement];
-  return (depths[0].value ?? 0) >= (depths[1].value ?? 0) ? depths[0] : depths[1];
+  const [below1, below2] = surfaces.map(({ origin, normal }) =>
+    highestWithin(bead, walls, origin, scale(normal, -1)),
+  ) as [Height | null, Height | null];
+  const first = below2 === null || (below1 !== null && below1.value >= below2.value);
+  const [deepest, i] = first ? [below1, 0 as const] : [below2, 1 as const];
+  const into = scale(surfaces[i].normal, -1);
+  return depthOf(id, deepest, into, (foot) => [grooveEdges[i], foot]);
 }
 
 /** What lies between the two groove edges, each wall along its own plate's normal. */
@@ -68,12 +67,12 @@ function depthOf(
   id: MeasurementId,
   deepest: Height | null,
   into: Vector,
-  construction: readonly PointPair[],
+  datumTo: (foot: Point) => PointPair,
 ): Measurement {
   // nowhere below the datum
-  if (deepest === null || deepest.value <= 0) return measuredLength(id, 0, noWitness);
+  if (deepest === null) return measuredLength(id, 0, noWitness);
   const foot = subtract(deepest.point, scale(into, deepest.value));
-  return measuredLength(id, deepest.value, span(foot, deepest.point, [], construction));
+  return measuredLength(id, deepest.value, span(foot, deepest.point, [], [datumTo(foot)]));
 }
 
 const edgesUnknown = (id: MeasurementId): Measurement =>

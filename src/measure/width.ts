@@ -9,18 +9,16 @@ import { measuredLength, span } from './witness.ts';
  */
 export function faceWidths({ toes, lips }: Side): Measurement[] {
   // not yet welded
-  if (toes === null) return [];
-  const [lip1, lip2] = lips ?? toes;
+  if (toes === null || lips === null) return [];
   return [
     measuredLength('chordLength', distance(...toes), span(...toes)),
-    measuredLength('faceWidth', distance(lip1, lip2), span(lip1, lip2)),
+    measuredLength('faceWidth', distance(...lips), span(...lips)),
   ];
 }
 
 /** Width of the root bead, straight from lip to lip, mm: the ISO `b` of 504 (from memory, verify). */
 export function rootWidth({ toes, lips }: Side): Measurement[] {
   // no root bead
-  if (toes === null) return [];
-  const [lip1, lip2] = lips ?? toes;
-  return [measuredLength('rootWidth', distance(lip1, lip2), span(lip1, lip2))];
+  if (toes === null || lips === null) return [];
+  return [measuredLength('rootWidth', distance(...lips), span(...lips))];
 }

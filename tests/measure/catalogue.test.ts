@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultJoint } from '../../src/joint/index.ts';
+import type { MeasurementId } from '../../src/measure/index.ts';
 import { measure, measurementCatalogue, measurementIds } from '../../src/measure/index.ts';
 import messages from '../../src/view/messages/en/measure.json';
 import { at, handButt, handFillet, pathOf } from '../section-fixtures.ts';
@@ -35,7 +36,8 @@ describe('the catalogue of measurements', () => {
     );
     expect(entry.drivenBy.length).toBeGreaterThan(0);
     expect(entry.drivenBy.filter((field) => !fields.has(field))).toEqual([]);
-    expect(entry.source.length).toBeGreaterThan(0);
+    expect(entry.source.length).toBeGreaterThan(6);
+    expect(['seen', 'memory', 'derived']).toContain(entry.status);
     expect(entry.kinds.length).toBeGreaterThan(0);
     expect(entry.stages.length).toBeGreaterThan(0);
   });
@@ -47,25 +49,58 @@ describe('the catalogue of measurements', () => {
     }
   });
 
-  it('never judges a construction line', () => {
-    for (const id of [
-      'chordThroat',
-      'underfillHigh',
-      'capDip',
-      'faceStep',
-      'visibleLeg1',
-    ] as const) {
-      expect(measurementCatalogue[id].judged).toBe(false);
-    }
-  });
+  // which way is worse, of everything that may stand in a requirement; the rest is shown
+  const judged: Readonly<Partial<Record<MeasurementId, 'more' | 'less' | 'neither'>>> = {
+    rootGap: 'more',
+    bevelAngle1: 'neither',
+    bevelAngle2: 'neither',
+    grooveAngle: 'neither',
+    rootBevelAngle1: 'neither',
+    rootBevelAngle2: 'neither',
+    rootGrooveAngle: 'neither',
+    rootOpening: 'neither',
+    rootFace: 'neither',
+    angularMisalignment: 'more',
+    leg1: 'less',
+    leg2: 'less',
+    legDifference: 'more',
+    sizeEqual: 'less',
+    'sizePair.1': 'less',
+    'sizePair.2': 'less',
+    theoreticalThroat: 'less',
+    isoscelesThroat: 'less',
+    actualThroat: 'less',
+    effectiveThroat: 'less',
+    deepThroat: 'less',
+    rootPenetration: 'less',
+    convexity: 'more',
+    concavity: 'more',
+    edgeRemaining: 'less',
+    undercut1: 'more',
+    undercut2: 'more',
+    rootUndercut1: 'more',
+    rootUndercut2: 'more',
+    overlap1: 'more',
+    overlap2: 'more',
+    toeAngle: 'less',
+    'faceReinforcement.higher': 'more',
+    'faceReinforcement.lower': 'more',
+    'faceReinforcement.toes': 'more',
+    'rootReinforcement.higher': 'more',
+    'rootReinforcement.lower': 'more',
+    'rootReinforcement.toes': 'more',
+    underfill: 'more',
+    rootConcavity: 'more',
+    incompletePenetration: 'more',
+    jointThickness: 'less',
+    capPastGroove1: 'more',
+    capPastGroove2: 'more',
+  };
 
-  it('knows which way is worse for what it judges', () => {
-    const less = ['sizeEqual', 'isoscelesThroat', 'toeAngle', 'leg1'] as const;
-    const more = ['convexity', 'undercut1', 'faceReinforcement.higher', 'rootGap'] as const;
-    const neither = ['bevelAngle1', 'rootOpening', 'rootFace'] as const;
-    for (const id of less) expect(measurementCatalogue[id].worse).toBe('less');
-    for (const id of more) expect(measurementCatalogue[id].worse).toBe('more');
-    for (const id of neither) expect(measurementCatalogue[id].worse).toBe('neither');
+  it.each(entries)('judges $id or only shows it, and knows which way is worse', (entry) => {
+    expect(entry.judged).toBe(entry.id in judged);
+    if (entry.judged) expect(entry.worse).toBe(judged[entry.id]);
+    else expect(['more', 'less', 'neither']).toContain(entry.worse);
   });
 
   it('carries the numbers of ISO 6520-1', () => {

@@ -96,12 +96,6 @@ describe('incomplete penetration', () => {
     expect(valueOf(withUnfused([runs, []]), 'incompletePenetration')).toBeCloseTo(2.1, 12);
   });
 
-  it('counts all that is marked where the groove edge isn’t known', () => {
-    const section = withUnfused([[], pathOf([at(5, 8.2), at(6, 10)])]);
-    const unknown = { ...section, face: { ...section.face, grooveEdges: null } };
-    expect(valueOf(unknown, 'incompletePenetration')).toBeCloseTo(1.8, 12);
-  });
-
   it('is none when both edges are fused all the way', () => {
     const section = withUnfused([[], []]);
     expect(valueOf(section, 'incompletePenetration')).toBe(0);
