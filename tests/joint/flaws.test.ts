@@ -55,6 +55,10 @@ describe('An undercut', () => {
     expect(() =>
       build(fillet({ arrangement: 'lap', undercut2Depth: 0.5, undercut2Width: 4 })),
     ).toThrow('undercut2Width: joint_error_undercut_off_surface (bound 3.9)');
+    // toe 2 at the very edge: no width would do
+    expect(() => build(fillet({ arrangement: 'lap', leg2: 12, undercut2Depth: 0.5 }))).toThrow(
+      /^undercut2Width: joint_error_undercut_off_surface$/,
+    );
   });
 });
 
@@ -130,6 +134,21 @@ describe('Spatter', () => {
     expect(lap(2).spatter[0]?.some(({ a }) => distance(a, point(0, 8)) < 1e-9)).toBe(true);
     expect(lap(10).spatter[0]?.some(({ a }) => distance(a, point(-4, 12)) < 1e-9)).toBe(true);
     expect(() => lap(5)).toThrow('joint_error_spatter_no_room');
+  });
+
+  test('is refused where bumps on the two plates would meet between them', () => {
+    // at 60 degrees, 7.1 from O on both plates, 4 high: each stands 0.6 past the bisector
+    const bumps = [
+      { plate: 1, place: 5.1, height: 4 },
+      { plate: 2, place: 5.1, height: 4 },
+    ] as const;
+    const acute = { dihedralAngle: 60, leg1: 2, leg2: 2 } as const;
+    expect(() => build(fillet({ ...acute, spatter: bumps }))).toThrow(
+      'joint_error_spatter_in_weld',
+    );
+    for (const bump of bumps) {
+      expect(() => build(fillet({ ...acute, spatter: [bump] }))).not.toThrow();
+    }
   });
 
   test('is refused where an overhanging face would run into it', () => {
