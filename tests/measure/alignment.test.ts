@@ -57,6 +57,12 @@ describe('a plate that is turned', () => {
     },
   );
 
+  it('is shown at plate 2’s surface where the groove edges are not known', () => {
+    const section = tilted(handButt({ t1: 10 }), 30);
+    const unknown = { ...section, face: { ...section.face, grooveEdges: null } };
+    expect(read(unknown, 'angularMisalignment').witness).toMatchObject({ vertex: at(6, 10) });
+  });
+
   it('steps midway between the groove edges', () => {
     // edges 12 apart; plate 2 turned 10° about its own edge: 6 mm short of it the
     // line carried on has dropped 6 tan 10°

@@ -80,6 +80,22 @@ describe('the angles of a single bevel', () => {
     });
   });
 
+  it('show it against the surface’s own start where the groove edges are not known', () => {
+    const unknown = { ...single, face: { ...single.face, grooveEdges: null } };
+    expect(read(unknown, 'grooveAngle').witness).toEqual(read(single, 'grooveAngle').witness);
+  });
+
+  it('of plate 2 alone are shown against the square edge of plate 1', () => {
+    const other = withGroove(half, { faceBevels: [null, half.groove?.faceBevels[1] ?? null] });
+    expect(measure(other).values.bevelAngle1).toBeUndefined();
+    expect(valueOf(other, 'bevelAngle2')).toBeCloseTo(45, 12);
+    // bevel 2 through (1, 1) at 45° meets the upright through plate 1's groove edge, x = -10, at y = -10
+    expect(read(other, 'grooveAngle').witness).toMatchObject({
+      vertex: { x: about(-10), y: about(-10) },
+      to: { x: about(-10), y: about(-5) },
+    });
+  });
+
   it('show nothing to cross when bevel and square edge are parallel', () => {
     const upright = withGroove(half, { faceBevels: [pathOf([at(-1, 1), at(-1, 10)]), null] });
     expect(valueOf(upright, 'grooveAngle')).toBe(0);

@@ -36,7 +36,13 @@ describe('the thickness through the weld', () => {
     expect(valueOf(section, 'jointThickness')).toBeCloseTo(10, 12);
   });
 
-  it('is no question without weld metal on either side', () => {
+  it('needs no plate surface beyond the face', () => {
+    const section = handButt({ t1: 10, faceBead, rootBead });
+    const bare = { ...section.face, beyond: [[], []] as const };
+    expect(valueOf({ ...section, face: bare }, 'jointThickness')).toBeCloseTo(8.5, 12);
+  });
+
+  it('is no question without weld metal on the face', () => {
     const section = handButt({ t1: 10, faceBead });
     const bare = { ...section.face, bead: null, toes: null, lips: null };
     expect(measure({ ...section, face: bare }).values.jointThickness).toBeUndefined();

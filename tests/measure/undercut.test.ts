@@ -106,6 +106,24 @@ describe('undercut beside the cap of a butt weld', () => {
     expect(valueOf(unknown, 'undercut1')).toBe(0);
   });
 
+  it('can’t be told on the root side either where the edges aren’t known', () => {
+    const notch = pathOf([at(-2, 0), at(-2.5, 0.4), at(-3, 0)]);
+    const cut = handButt({
+      t1: 10,
+      faceBead,
+      rootBead: pathOf([at(-2, 0), at(2, 0)]),
+      rootUndercuts: [notch, []],
+    });
+    const unknown = { ...cut, root: cut.root && { ...cut.root, grooveEdges: null } };
+    expect(read(unknown, 'rootUndercut1')).toEqual({
+      id: 'rootUndercut1',
+      value: null,
+      unit: 'mm',
+      witness: { kind: 'none' },
+      note: { key: 'measure_note_groove_edge_unknown' },
+    });
+  });
+
   it('is measured on the root side as well, into the plate', () => {
     // root surface of plate 1 on y = 0, its edge at x = -1; the groove goes up into the plate
     const notch = pathOf([at(-2, 0), at(-2.5, 0.4), at(-3, 0)]);
