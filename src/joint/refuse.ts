@@ -4,9 +4,6 @@ import { JointError } from './joint-error.ts';
 /** A length in a message, mm. */
 export const inMm = (value: number): MessageValue => ({ value, unit: 'mm' });
 
-/** An angle in a message, degrees. */
-export const inDegrees = (value: number): MessageValue => ({ value, unit: 'deg' });
-
 /**
  * Refuses the joint for the sake of `field`. `bound` is the nearest value of
  * that field known to be allowed, null when none can be named.
