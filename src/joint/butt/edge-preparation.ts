@@ -99,17 +99,23 @@ export function portionOf(edge: PreparedEdge, from: number, to: number): Contour
     const low = Math.max(from, piece.a.y);
     const high = Math.min(to, piece.b.y);
     if (high <= low) continue;
-    const a = low === piece.a.y ? piece.a : { x: setbackAt(edge, low), y: low };
-    const b = high === piece.b.y ? piece.b : { x: setbackAt(edge, high), y: high };
-    if (piece === edge.hollow) {
-      const turn = (p: { x: number; y: number }): number =>
-        Math.atan2(p.x, edge.hollowRadius - (p.y - piece.a.y));
-      portion.push(arc(a, b, Math.tan((turn(b) - turn(a)) / 4)));
-    } else {
-      portion.push(line(a, b));
+    if (low === piece.a.y && high === piece.b.y) {
+      portion.push(piece);
+      continue;
     }
+    const a = { x: setbackAt(edge, low), y: low };
+    const b = { x: setbackAt(edge, high), y: high };
+    portion.push(piece === edge.hollow ? arc(a, b, bulgeBetween(edge, low, high)) : line(a, b));
   }
   return portion;
+}
+
+/** Bulge of the curve of a U between two heights: its direction turns as its radius does, from straight down. */
+function bulgeBetween(edge: PreparedEdge, low: number, high: number): number {
+  const foot = edge.hollow?.a.y ?? 0;
+  const turned = (height: number): number =>
+    Math.atan2(setbackAt(edge, height), edge.hollowRadius - (height - foot));
+  return Math.tan((turned(high) - turned(low)) / 4);
 }
 
 function pieceAt(edge: PreparedEdge, height: number): Segment {

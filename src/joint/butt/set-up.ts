@@ -11,7 +11,13 @@ import type { Contour, Point, Region } from '../../geometry/index.ts';
 import type { ButtJoint, PlateNumber } from '../joint.ts';
 import { refuse } from '../refuse.ts';
 import type { Groove, SurfaceLine } from '../section.ts';
-import { isTwoSided, portionOf, prepareEdge, type PreparedEdge } from './edge-preparation.ts';
+import {
+  isTwoSided,
+  portionOf,
+  prepareEdge,
+  setbackAt,
+  type PreparedEdge,
+} from './edge-preparation.ts';
 import { regionThrough, via } from './outline.ts';
 import { cornersOf, heightOn, place, placeContour, placePlates, surfaceOf } from './plate-frame.ts';
 import type { PlateFrame } from './plate-frame.ts';
@@ -150,7 +156,7 @@ function voidBetween(
   const pointAt = (plate: SetPlate, contour: Contour, height: number, last: boolean): Point => {
     const piece = last ? contour[contour.length - 1] : contour[0];
     if (piece !== undefined) return last ? piece.b : piece.a;
-    return place(plate.frame, { x: 0, y: height });
+    return place(plate.frame, { x: setbackAt(plate.edge, height), y: height });
   };
   const low = [pointAt(one, left, from[0], false), pointAt(two, right, from[1], false)] as const;
   const high = [pointAt(one, left, to[0], true), pointAt(two, right, to[1], true)] as const;
@@ -171,14 +177,19 @@ function voidBetween(
   const feet = low.filter((foot, i) => !nearPoint(foot, high[i] as Point));
   // where the edges touch there is a point, not a line, to stay clear of
   const clear =
-    (nearPoint(...low) || corners.every((corner) => heightOver(low, corner) > TOLERANCE)) &&
+    (nearPoint(...low) || within(low, corners).every((at) => heightOver(low, at) > TOLERANCE)) &&
     (nearPoint(...high) ||
-      [...corners, ...feet].every((corner) => heightOver(high, corner) < -TOLERANCE));
+      within(high, [...corners, ...feet]).every((at) => heightOver(high, at) < -TOLERANCE));
   return clear ? region : refuseApart();
 }
 
 function refuseApart(): never {
   return refuse('offset', null, 'joint_error_edges_apart');
+}
+
+/** The points that lie between the ends of a line from plate 1 to plate 2, neither left nor right of it. */
+export function within([from, to]: readonly [Point, Point], points: readonly Point[]): Point[] {
+  return points.filter(({ x }) => x >= from.x - TOLERANCE && x <= to.x + TOLERANCE);
 }
 
 /** Height of a point over the line from plate 1 to plate 2, mm. */

@@ -10,7 +10,7 @@ import { fusionBoundary, type WeldEnd } from './fusion.ts';
 import { regionThrough, through, via } from './outline.ts';
 import { both, type Pair } from './pair.ts';
 import { cornersOf, place, placeContour } from './plate-frame.ts';
-import { heightOver, type SetUp } from './set-up.ts';
+import { heightOver, within, type SetUp } from './set-up.ts';
 import { wallsBetween } from './walls.ts';
 import type { PlateWalk } from './walks.ts';
 import type { PlateEnds } from './weld-ends.ts';
@@ -129,7 +129,7 @@ function straight(
     const between = cornersOf(edge).filter(({ y }) => y >= from && y < to);
     return between.map((corner) => place(frame, corner));
   });
-  if (corners.some((corner) => heightOver(ends, corner) * bareSide < -TOLERANCE)) {
+  if (within(ends, corners).some((at) => heightOver(ends, at) * bareSide < -TOLERANCE)) {
     refuse('incompletePenetration', null, 'joint_error_bare_edge_into_weld');
   }
   return closure(through(via(ends[0]), via(ends[1])));
