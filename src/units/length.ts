@@ -42,17 +42,18 @@ export type LengthFormat =
 const defaultDecimals = { mm: 2, in: 3 } as const;
 
 const unitWord = /^(.*?) ?([a-z"]+)\.?$/u;
-const unitWords: Readonly<Record<string, 'mm' | 'in'>> = {
-  mm: 'mm',
-  millimetre: 'mm',
-  millimetres: 'mm',
-  millimeter: 'mm',
-  millimeters: 'mm',
-  in: 'in',
-  inch: 'in',
-  inches: 'in',
-  '"': 'in',
-};
+/** A map, since a record would also know "constructor". */
+const unitWords: ReadonlyMap<string, 'mm' | 'in'> = new Map([
+  ['mm', 'mm'],
+  ['millimetre', 'mm'],
+  ['millimetres', 'mm'],
+  ['millimeter', 'mm'],
+  ['millimeters', 'mm'],
+  ['in', 'in'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+  ['"', 'in'],
+]);
 
 /**
  * The length that a person typed. A bare decimal is in `unit`; a unit written
@@ -64,7 +65,7 @@ export function parseLength(text: string, unit: 'mm' | 'in'): ParsedLength {
   if (plain === '') return failed('units_nothing_typed');
   const { sign, rest } = splitSign(plain);
   const word = unitWord.exec(rest);
-  const written = word === null ? undefined : unitWords[word[2] ?? ''];
+  const written = word === null ? undefined : unitWords.get(word[2] ?? '');
   if (word !== null && written === undefined) {
     return failed('units_unknown_length_unit', { unit: word[2] ?? '' });
   }

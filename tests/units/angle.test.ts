@@ -32,6 +32,8 @@ describe('angles', () => {
     expect(refusal('')).toBe('units_nothing_typed');
     expect(refusal('x'.repeat(41))).toBe('units_text_too_long');
     expect(refusal('30 mm')).toBe('units_not_a_number');
+    expect(refusal('30 ° 5')).toBe('units_not_a_number');
+    expect(refusal('30°°')).toBe('units_not_a_number');
     expect(refusal('30 rad')).toBe('units_not_a_number');
     expect(refusal('°')).toBe('units_not_a_number');
     expect(refusal('1/0')).toBe('units_fraction_over_zero');

@@ -39,6 +39,18 @@ describe('reading a length', () => {
     expect(mmOf("0.5''")).toBe(12.7);
   });
 
+  it('knows every spelling of the two units, and no other word', () => {
+    for (const word of ['mm', 'MM', 'millimetre', 'millimetres', 'millimeter', 'millimeters']) {
+      expect(exactOf(`8 ${word}`)).toEqual({ unit: 'mm', value: 8 });
+    }
+    for (const word of ['in', 'In', 'in.', 'inch', 'inches', '"', '”', '′′']) {
+      expect(exactOf(`8 ${word}`, 'mm')).toEqual({ unit: 'in', value: 8 });
+    }
+    for (const word of ['constructor', 'm', 'inc', 'mm mm', '-mm', '"in']) {
+      expect(parseLength(`8 ${word}`, 'mm').ok).toBe(false);
+    }
+  });
+
   it('takes a fraction as inches whatever the field shows', () => {
     // 5/16 × 25.4 = 7.9375
     expect(mmOf('5/16')).toBe(7.9375);
@@ -101,6 +113,12 @@ describe('reading a length', () => {
     expect(refusal('.')).toBe('units_not_a_number');
     expect(refusal('mm')).toBe('units_not_a_number');
     expect(refusal('--7')).toBe('units_not_a_number');
+    expect(refusal('3-1')).toBe('units_not_a_number');
+    expect(refusal('5/16/2')).toBe('units_not_a_number');
+    expect(refusal('5/16 2')).toBe('units_not_a_number');
+    expect(refusal('.5/16')).toBe('units_not_a_number');
+    expect(refusal('x 5/16')).toBe('units_not_a_number');
+    expect(refusal('8 mm 5')).toBe('units_not_a_number');
     expect(refusal('7 8')).toBe('units_not_a_number');
     expect(refusal('1e3')).toBe('units_not_a_number');
     expect(refusal('1e')).toBe('units_unknown_length_unit');
