@@ -23,9 +23,26 @@ export default defineConfig({
     outDir: here('./dist'),
     emptyOutDir: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    modulePreload: false,
+    cssCodeSplit: false,
     // A font or picture inlined as data: would be refused by the content security policy.
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      // A floor's index and Svelte's own only hand names on: what is not used of them stays out.
+      treeshake: {
+        // d3-array makes these at its top; the bench uses none of what they make.
+        manualPureFunctions: ['bisector', 'Blur2', 'shuffler'],
+        moduleSideEffects: [
+          {
+            test: /\.css|src\/main\.ts|disclose-version|svelte\/src\/internal\/flags/,
+            sideEffects: true,
+          },
+          { test: /node_modules\/svelte\/|\/src\//, sideEffects: false },
+        ],
+      },
+      // All that the page opens with in one file: it packs better, and asks once.
+      output: { codeSplitting: { groups: [{ name: 'toeline', test: /src\/main\.ts$/ }] } },
+    },
   },
   test: {
     root: here('.'),

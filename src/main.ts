@@ -1,11 +1,14 @@
-/** Where the page starts: styles, then the program into its place. */
+/** Where the page starts: styles, the bench as it was left, then the program into its place. */
 import { mount } from 'svelte';
 import './view/style/font.css';
 import './view/style/tokens.css';
 import './view/style/base.css';
 import './view/style/print.css';
+import { openBench } from './state/kept-bench.svelte.ts';
+import { browserShelf } from './state/shelf.ts';
 import App from './view/App.svelte';
 
-const place = document.getElementById('app');
-if (place === null) throw new Error('the page has no place for the program');
-mount(App, { target: place });
+const target = document.getElementById('app');
+if (target === null) throw new Error('the page has no place for the program');
+const shelf = browserShelf(() => localStorage);
+mount(App, { target, props: { bench: await openBench(shelf, location.hash), shelf } });

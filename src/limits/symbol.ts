@@ -1,5 +1,5 @@
 import type { MeasurementId, MeasurementUnit } from '../measure/index.ts';
-import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import { measurementIds, unitOf } from '../measure/index.ts';
 import type { Subject } from './limit-set.ts';
 
 /** What the job sheet puts into formulas. Lengths in mm, the angle in degrees. */
@@ -34,7 +34,7 @@ const isSheetSymbol = (name: string): name is keyof SheetValues =>
 /** The unit that a requirement put to `subject` is in. */
 export function unitOfSubject(subject: Subject): MeasurementUnit {
   if (subject === 'misalignment') return 'mm';
-  return subject === 'angleDeparture' ? 'deg' : measurementCatalogue[subject].unit;
+  return subject === 'angleDeparture' ? 'deg' : unitOf(subject);
 }
 
 /**
@@ -55,9 +55,7 @@ export function sourceOf(
       ? null
       : { from: 'measurement', id: `t${plate === '1' ? 1 : 2}`, unit: 'mm' };
   }
-  return isMeasurement(name)
-    ? { from: 'measurement', id: name, unit: measurementCatalogue[name].unit }
-    : null;
+  return isMeasurement(name) ? { from: 'measurement', id: name, unit: unitOf(name) } : null;
 }
 
 /** What a symbol stands for: what the set or the row says, or itself. */

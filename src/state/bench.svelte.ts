@@ -1,11 +1,11 @@
 import { JointError, parametersOf, type Joint, type Stage } from '../joint/index.ts';
-import { judge, limitSets, overallCall, type JobSheet } from '../limits/index.ts';
-import { measure } from '../measure/index.ts';
+import { judge, overallCall, type JobSheet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
-import { sectionOf } from './built.ts';
+import { measurementsOf, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
+import { limitSetOf } from './limit-sets.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
 
 /** What undo goes back over. The held outline and the construction shown are not work to be undone. */
@@ -48,8 +48,8 @@ export class BenchSession {
   readonly joint = $derived.by(() => this.#live.joint);
   readonly sheet = $derived.by(() => this.#live.sheet);
   readonly section = $derived(sectionOf(this.joint));
-  readonly measurements = $derived(measure(this.section));
-  readonly limits = $derived(limitSets.find((set) => set.id === this.sheet.limitSet));
+  readonly measurements = $derived(measurementsOf(this.section));
+  readonly limits = $derived(limitSetOf(this.sheet.limitSet));
   readonly checks = $derived(
     this.limits === undefined ? [] : judge(this.measurements, this.sheet, this.limits),
   );

@@ -1,4 +1,20 @@
-import { build, type Joint, type Section } from '../joint/index.ts';
+import { buildFillet, checkRanges, type Joint, type Section } from '../joint/index.ts';
+import { measureFillet, type Measurements } from '../measure/index.ts';
+
+type ButtKind = typeof import('./butt-kind.ts');
+
+/** What is special to butt joints, once it has been fetched. */
+let butt: ButtKind | null = null;
+
+/** Fetches what a kind of joint needs; to be waited for before the first joint of that kind is built. */
+export async function fetchKind(kind: Joint['kind']): Promise<void> {
+  if (kind === 'butt') butt ??= await import('./butt-kind.ts');
+}
+
+function fetched(): ButtKind {
+  if (butt === null) throw new Error('a butt joint was to be built before its kind was fetched');
+  return butt;
+}
 
 /** Joints are replaced, never changed, so a section can be kept as long as its joint is. */
 const kept = new WeakMap<Joint, Section>();
@@ -7,7 +23,12 @@ const kept = new WeakMap<Joint, Section>();
 export function sectionOf(joint: Joint): Section {
   const before = kept.get(joint);
   if (before !== undefined) return before;
-  const section = build(joint);
+  checkRanges(joint);
+  const section = joint.kind === 'fillet' ? buildFillet(joint) : fetched().buildButt(joint);
   kept.set(joint, section);
   return section;
 }
+
+/** Everything measured on a section. */
+export const measurementsOf = (section: Section): Measurements =>
+  section.kind === 'fillet' ? measureFillet(section) : fetched().measureButt(section);

@@ -1,5 +1,5 @@
 import type { BenchDocument } from './bench-document.ts';
-import { readDocument } from './bench-document.ts';
+import { readDocument } from './read-document.ts';
 
 /** Files named NN-what-it-shows.json: the number is the place in the list, the rest the id. */
 const files = import.meta.glob<string>('./ready-sections/*.json', {
@@ -23,7 +23,7 @@ export const readySections: readonly ReadySection[] = Object.entries(files)
   });
 
 async function read(path: string, load: () => Promise<string>): Promise<BenchDocument> {
-  const found = readDocument(await load());
+  const found = await readDocument(await load());
   if (!found.ok) throw new Error(`${path}: ${found.why.key}`);
   return found.document;
 }

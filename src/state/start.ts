@@ -1,9 +1,12 @@
-import { readDocument, type BenchDocument } from './bench-document.ts';
-import first from './ready-sections/01-equal-flat-fillet.json?raw';
+import { defaultJoint } from '../joint/index.ts';
+import { defaultJobSheet } from '../limits/index.ts';
+import { startingConstruction, type BenchDocument } from './bench-document.ts';
 
-/** What a new bench opens with: the first ready section. */
-export function startingBench(): BenchDocument {
-  const read = readDocument(first);
-  if (!read.ok) throw new Error(`the first ready section cannot be read: ${read.why.key}`);
-  return read.document;
-}
+/** What a new bench opens with: a fillet that is sound but for one undercut, so that every call shows. */
+export const startingBench = (): BenchDocument => ({
+  version: 1,
+  joint: { ...defaultJoint('fillet'), convexity: 1, undercut2Depth: 0.6 },
+  sheet: defaultJobSheet(),
+  held: null,
+  construction: startingConstruction,
+});

@@ -1,33 +1,43 @@
 import { formatAngle, formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 import type { Preferences } from '../state/preferences.ts';
-import * as english from './messages/compiled/messages/en.js';
+import { sentences as first } from './messages/compiled/en-first.js';
 
-type Sentence = (values?: Readonly<Record<string, string | number>>) => string;
+type Sentences = typeof first;
+type Sentence = Sentences[string];
 
 /**
- * Every sentence of the program. The module of the language is imported itself, not the index that
- * chooses one: that wraps each sentence once more, 13 kB of the first load. A second language is a
- * second module, chosen here.
+ * The sentences that the bench opens with; the rest is fetched at the first touch of the page. One
+ * language so far; another is two more modules, chosen here.
  */
-const sentences = english as unknown as Readonly<Record<string, Sentence | undefined>>;
+let rest: Sentences | null = null;
 
-/** The compiler's names: small letters, and how many capitals the key had. */
-const nameOf = (key: string): string => {
+/** Fetches the sentences that the page did not open with. */
+export async function fetchRest(): Promise<void> {
+  rest ??= (await import('./messages/compiled/en-rest.js')).sentences;
+}
+
+/** The compiler's name of a key: small letters, and how many capitals the key had. */
+function nameOf(key: string): string {
   const capitals = key.match(/[A-Z]/g)?.length ?? 0;
   return key.toLowerCase() + (capitals > 0 ? String(capitals) : '');
-};
-
-const looked = new Map<string, Sentence | null>();
-
-/** The sentence of a key, or null; each is looked up once. */
-function sentenceOf(key: string): Sentence | null {
-  const before = looked.get(key);
-  if (before !== undefined) return before;
-  const found = sentences[nameOf(key)] ?? null;
-  looked.set(key, found);
-  return found;
 }
+
+const found = new Map<string, Sentence>();
+
+/** The sentence of a key, or null when there is none, or none yet. */
+function sentenceOf(key: string): Sentence | null {
+  const before = found.get(key);
+  if (before !== undefined) return before;
+  const name = nameOf(key);
+  const sentence = own(first, name) ?? (rest === null ? undefined : own(rest, name));
+  if (sentence === undefined) return null;
+  found.set(key, sentence);
+  return sentence;
+}
+
+const own = (sentences: Sentences, name: string): Sentence | undefined =>
+  Object.hasOwn(sentences, name) ? sentences[name] : undefined;
 
 /** What a person chose about numbers and names. */
 export type Reading = Pick<Preferences, 'units' | 'inches' | 'terms'>;
@@ -39,23 +49,25 @@ export const known = (key: string): boolean =>
 
 /**
  * A message in words, its quantities as the reader chose. A key that is a pair of terms gives the
- * chosen one of `key_us` and `key_iso`.
+ * chosen one of `key_us` and `key_iso`. `brief` leaves out units where they are the sheet's own.
  */
-export function text(message: Message, reading: Reading): string {
+export function text(message: Message, reading: Reading, brief = false): string {
   const term = reading.terms === 'ISO' ? '_iso' : '_us';
   const sentence = sentenceOf(message.key) ?? sentenceOf(message.key + term);
-  // A key without a sentence shows as itself: better than a blank place. A test forbids it.
-  if (sentence === null) return message.key;
+  // Not fetched yet, or no sentence at all: then the key shows, better than a blank. A test forbids it.
+  if (sentence === null) return rest === null ? '…' : message.key;
   if (message.values === undefined) return sentence();
   const words: Record<string, string | number> = {};
-  for (const [name, value] of Object.entries(message.values)) words[name] = word(value, reading);
+  for (const [name, value] of Object.entries(message.values))
+    words[name] = word(value, reading, brief);
   return sentence(words);
 }
 
-function word(value: MessageValue, reading: Reading): string | number {
+function word(value: MessageValue, reading: Reading, brief: boolean): string | number {
   if (typeof value === 'string') return value;
   if (typeof value === 'number') return `${value}`.replace('-', '−');
-  if ('key' in value) return text(value, reading);
+  if ('key' in value) return text(value, reading, brief);
+  if (brief && value.unit === 'mm') return length(value.value, reading);
   return quantity(value.value, value.unit, reading);
 }
 

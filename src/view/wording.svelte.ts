@@ -1,18 +1,32 @@
 import { createContext } from 'svelte';
 import type { PreferenceSession } from '../state/preferences.svelte.ts';
 import type { Message, MessageValue } from '../units/index.ts';
-import { length, quantity, text, type Reading } from './text.ts';
+import { fetchRest, length, quantity, text, type Reading } from './text.ts';
 
 /** Words and numbers as this person reads them; what uses it follows when a switch is turned. */
 export class Wording {
   readonly #preferences: PreferenceSession;
+  /** whether every sentence is here; words that were not are put in when it turns true */
+  #whole = $state.raw(false);
 
   constructor(preferences: PreferenceSession) {
     this.#preferences = preferences;
   }
 
   get reading(): Reading {
+    void this.#whole;
     return this.#preferences.value;
+  }
+
+  /** Fetches the sentences that the page did not open with; tried again at the next touch if it fails. */
+  async complete(): Promise<void> {
+    if (this.#whole) return;
+    try {
+      await fetchRest();
+      this.#whole = true;
+    } catch {
+      // Offline before anything was kept: the words stay away, the bench goes on.
+    }
   }
 
   /** A sentence by key, for words that stand in a template. */
@@ -22,6 +36,11 @@ export class Wording {
 
   text(message: Message): string {
     return text(message, this.reading);
+  }
+
+  /** A message whose lengths stand without their unit, as on the drawing. */
+  brief(message: Message): string {
+    return text(message, this.reading, true);
   }
 
   /** A length without its unit. */

@@ -4,15 +4,7 @@ interface Piece {
 }
 
 export type IconName =
-  | 'undo'
-  | 'redo'
-  | 'reset'
-  | 'hold'
-  | 'present'
-  | 'share'
-  | 'chevron'
-  | 'close'
-  | 'more';
+  'undo' | 'redo' | 'reset' | 'hold' | 'present' | 'share' | 'chevron' | 'close' | 'more';
 
 /** Marks of the commands, 16 × 16, drawn in one weight. */
 export const icons: Readonly<Record<IconName, readonly Piece[]>> = {

@@ -5,11 +5,14 @@ import type { Wording } from '../wording.svelte.ts';
 
 /** What this bench is called at the head of its sheet, in the reader's words. */
 export const benchTitle = (bench: BenchSession, wording: Wording): string =>
-  wording.text(titleOf(bench.measurements));
+  wording.brief(titleOf(bench.measurements));
 
 /** A file name from the bench's title: small letters, figures and hyphens. */
 export function fileName(title: string, end: string): string {
-  const plain = title.toLowerCase().replace(/[^a-z0-9.]+/g, '-').replace(/^-+|-+$/g, '');
+  const plain = title
+    .toLowerCase()
+    .replace(/[^a-z0-9.]+/g, '-')
+    .replace(/^-+|-+$/g, '');
   return `${plain}.${end}`;
 }
 
