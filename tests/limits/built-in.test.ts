@@ -124,23 +124,27 @@ describe('the built-in limit sets', () => {
 });
 
 describe('the figures of a document', () => {
-  it('stand in data only: no decimal or large number in the TypeScript of this floor', () => {
-    // bounds on data from outside, the one tolerance, a half turn: none is a limit of a weld
-    const known = new Set(['1e-9', '1e-6', '1e3', '100', '256', '180', '200', '20', '10', '4']);
-    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
-      name.endsWith('.ts'),
-    );
-    expect(files.length).toBeGreaterThan(20);
-    for (const file of files) {
-      const code = read(file)
-        .replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gmu, '')
-        .replace(/'[^'\n]*'|`[^`]*`|\/[^/\n]+\/[a-z]+/gu, '');
-      const numbers = [...code.matchAll(/(?<![\w.])\d[\d.e-]*/gu)].map(([text]) => text);
-      const odd = numbers.filter((text) => !known.has(text) && !/^[0-3]$/u.test(text));
-      const isStrength = file === 'substitute.ts' || file === 'compile/to-tree.ts';
-      expect([file, isStrength ? [] : odd]).toEqual([file, []]);
-    }
-  });
+  // mutation testing writes its own numbers into the text that this reads
+  it.skipIf('__stryker__' in globalThis)(
+    'stand in data only: no decimal or large number in the TypeScript of this floor',
+    () => {
+      // bounds on data from outside, the one tolerance, a half turn: none is a limit of a weld
+      const known = new Set(['1e-9', '1e-6', '1e3', '100', '256', '180', '200', '20', '10', '4']);
+      const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+        name.endsWith('.ts'),
+      );
+      expect(files.length).toBeGreaterThan(20);
+      for (const file of files) {
+        const code = read(file)
+          .replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gmu, '')
+          .replace(/'[^'\n]*'|`[^`]*`|\/[^/\n]+\/[a-z]+/gu, '');
+        const numbers = [...code.matchAll(/(?<![\w.])\d[\d.e-]*/gu)].map(([text]) => text);
+        const odd = numbers.filter((text) => !known.has(text) && !/^[0-3]$/u.test(text));
+        const isStrength = file === 'substitute.ts' || file === 'compile/to-tree.ts';
+        expect([file, isStrength ? [] : odd]).toEqual([file, []]);
+      }
+    },
+  );
 });
 
 describe('the default job sheet', () => {
