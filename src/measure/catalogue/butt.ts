@@ -7,9 +7,18 @@ const buttWeld = {
   stages: ['welded'],
 } as const;
 
-const cap: readonly ParameterField[] = ['capHeight', 'crownShift', 'capDip', 'offset'];
-const root: readonly ParameterField[] = ['rootHeight', 'offset'];
-const groove: readonly ParameterField[] = ['capHeight', 'capDrop1', 'capDrop2', 'capDip'];
+const plates: readonly ParameterField[] = ['offset', 't1', 't2', 'angularMisalignment'];
+const cap: readonly ParameterField[] = ['capHeight', 'crownShift', 'capDip', ...plates];
+const root: readonly ParameterField[] = ['rootHeight', ...plates];
+const groove: readonly ParameterField[] = [
+  'capHeight',
+  'crownShift',
+  'capDrop1',
+  'capDrop2',
+  'capDip',
+  'capPast1',
+  'capPast2',
+];
 
 const faceHeight = {
   ...buttWeld,
@@ -58,6 +67,7 @@ export const buttRows: readonly CatalogueRow[] = [
     source: derivedHere,
     status: 'derived',
     judged: true,
+    drivenBy: ['capHeight'],
   },
   { ...rootHeight, id: 'rootReinforcement.toPlate1', judged: false },
   { ...rootHeight, id: 'rootReinforcement.toPlate2', judged: false },
@@ -69,6 +79,7 @@ export const buttRows: readonly CatalogueRow[] = [
     source: derivedHere,
     status: 'derived',
     judged: true,
+    drivenBy: ['rootHeight'],
   },
   {
     ...buttWeld,
@@ -77,7 +88,7 @@ export const buttRows: readonly CatalogueRow[] = [
     status: 'memory',
     worse: 'neither',
     judged: false,
-    drivenBy: ['rootPast1', 'rootPast2', 'rootOpening'],
+    drivenBy: ['rootPast1', 'rootPast2', 'rootOpening', 'rootBevelAngle1', 'rootBevelAngle2'],
   },
   {
     ...buttWeld,
@@ -89,7 +100,7 @@ export const buttRows: readonly CatalogueRow[] = [
     drivenBy: groove,
     iso6520: '511',
   },
-  { ...shown, id: 'underfillHigh', drivenBy: [...groove, 'offset'] },
+  { ...shown, id: 'underfillHigh', drivenBy: [...groove, ...plates] },
   { ...shown, id: 'capDip', drivenBy: ['capDip', 'capHeight'] },
   {
     ...buttWeld,
@@ -98,7 +109,7 @@ export const buttRows: readonly CatalogueRow[] = [
     status: 'memory',
     worse: 'more',
     judged: true,
-    drivenBy: ['rootHeight'],
+    drivenBy: ['rootHeight', 'rootPast1', 'rootPast2'],
     iso6520: '515',
   },
   {

@@ -24,7 +24,7 @@ export interface CatalogueEntry {
   readonly worse: 'more' | 'less' | 'neither';
   /** May stand in a requirement; false: shown, or an input to one. */
   readonly judged: boolean;
-  /** Fields of the joint that move it. */
+  /** Fields of the joint that a person moves to change it; others may shift it in passing. */
   readonly drivenBy: readonly ParameterField[];
   readonly kinds: readonly ('fillet' | 'butt')[];
   readonly stages: readonly Stage[];
@@ -48,3 +48,16 @@ export const glossary = 'public welding glossary';
 export const fromMemory = 'from memory, verify';
 export const derivedHere = 'derived';
 export const iso5817 = (row: string): string => `ISO 5817 Table 1, row ${row}, public extract`;
+
+/** Fields that set how wide and how deep a groove is. */
+export const grooveShape: readonly ParameterField[] = [
+  'rootOpening',
+  'bevelAngle1',
+  'bevelAngle2',
+  'rootFace1',
+  'rootFace2',
+  'rootRadius',
+  'rootSideShare',
+  't1',
+  't2',
+];

@@ -32,8 +32,15 @@ const triangle: readonly ParameterField[] = [
   'crownShift',
   'reverseCurve',
 ];
+const pair: readonly ParameterField[] = [
+  'leg1',
+  'leg2',
+  'dihedralAngle',
+  'convexity',
+  'reverseCurve',
+];
 const chord: readonly ParameterField[] = ['leg1', 'leg2', 'dihedralAngle'];
-const face: readonly ParameterField[] = ['convexity', 'crownShift', 'reverseCurve'];
+const face: readonly ParameterField[] = ['convexity', 'reverseCurve'];
 
 /** Legs, sizes and throats of a fillet weld. */
 export const filletRows: readonly CatalogueRow[] = [
@@ -70,7 +77,7 @@ export const filletRows: readonly CatalogueRow[] = [
     status: 'derived',
     worse: 'less',
     judged: true,
-    drivenBy: triangle,
+    drivenBy: pair,
   },
   {
     ...filletWeld,
@@ -79,14 +86,14 @@ export const filletRows: readonly CatalogueRow[] = [
     status: 'derived',
     worse: 'less',
     judged: true,
-    drivenBy: triangle,
+    drivenBy: pair,
   },
   {
     ...throat,
     id: 'theoreticalThroat',
     source: `${glossary}, theoretical throat`,
     status: 'seen',
-    drivenBy: triangle,
+    drivenBy: pair,
   },
   {
     ...throat,
@@ -168,6 +175,6 @@ export const filletRows: readonly CatalogueRow[] = [
     status: 'derived',
     worse: 'less',
     judged: true,
-    drivenBy: ['edgeMelt', 'leg2', 't2', 'rootGap'],
+    drivenBy: ['edgeMelt', 'leg2', 't2', 'rootGap', 'dihedralAngle'],
   },
 ];

@@ -1,5 +1,5 @@
 import type { CatalogueRow } from './entry.ts';
-import { derivedHere, fromMemory, iso5817 } from './entry.ts';
+import { derivedHere, fromMemory, grooveShape, iso5817 } from './entry.ts';
 
 const everyStage = ['fitUp', 'welded'] as const;
 const eitherKind = ['fillet', 'butt'] as const;
@@ -54,7 +54,7 @@ export const jointRows: readonly CatalogueRow[] = [
     unit: 'mm',
     worse: 'more',
     judged: true,
-    drivenBy: ['rootGap', 'endCut'],
+    drivenBy: ['rootGap', 'endCut', 't2', 'dihedralAngle', 'cornerOverlap'],
     kinds: ['fillet'],
     stages: everyStage,
     iso6520: '617',
@@ -106,7 +106,7 @@ export const jointRows: readonly CatalogueRow[] = [
     id: 'rootOpening',
     unit: 'mm',
     judged: true,
-    drivenBy: ['rootOpening', 'angularMisalignment'],
+    drivenBy: ['rootOpening'],
   },
   {
     ...grooveData,
@@ -125,18 +125,7 @@ export const jointRows: readonly CatalogueRow[] = [
     status: 'derived',
     unit: 'mm',
     judged: false,
-    drivenBy: [
-      'rootOpening',
-      'bevelAngle1',
-      'bevelAngle2',
-      'rootFace1',
-      'rootFace2',
-      'rootSideShare',
-      'rootRadius',
-      't1',
-      't2',
-      'offset',
-    ],
+    drivenBy: [...grooveShape, 'offset', 'angularMisalignment'],
   },
   { ...step, id: 'faceStep', drivenBy: ['offset', 't1', 't2', 'angularMisalignment'] },
   { ...step, id: 'rootStep', drivenBy: ['offset', 't1', 't2', 'angularMisalignment'] },
@@ -161,17 +150,9 @@ export const jointRows: readonly CatalogueRow[] = [
     worse: 'neither',
     judged: false,
     drivenBy: [
-      'rootOpening',
-      'bevelAngle1',
-      'bevelAngle2',
+      ...grooveShape,
       'rootBevelAngle1',
       'rootBevelAngle2',
-      'rootFace1',
-      'rootFace2',
-      'rootSideShare',
-      'rootRadius',
-      't1',
-      't2',
       'offset',
       'angularMisalignment',
     ],

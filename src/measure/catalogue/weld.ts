@@ -1,5 +1,5 @@
 import type { CatalogueRow, ParameterField } from './entry.ts';
-import { derivedHere, fromMemory, iso5817 } from './entry.ts';
+import { derivedHere, fromMemory, grooveShape, iso5817 } from './entry.ts';
 
 const eitherWeld = {
   unit: 'mm',
@@ -42,47 +42,46 @@ const toeAngle = {
   iso6520: '505',
 } as const;
 
-const toeAngle1: readonly ParameterField[] = [
+const eitherToe: readonly ParameterField[] = [
   'leg1',
+  'leg2',
+  'dihedralAngle',
   'convexity',
   'reverseCurve',
+  'crownShift',
   'capHeight',
   'capPast1',
-  'overlap1',
-  'crownShift',
-];
-const toeAngle2: readonly ParameterField[] = [
-  'leg2',
-  'convexity',
-  'reverseCurve',
-  'capHeight',
   'capPast2',
-  'overlap2',
-  'crownShift',
+  'offset',
+];
+const toes: readonly ParameterField[] = [
+  'leg1',
+  'leg2',
+  'dihedralAngle',
+  'capPast1',
+  'capPast2',
+  ...grooveShape,
+];
+const metal: readonly ParameterField[] = [
+  ...toes,
+  'convexity',
+  'rootGap',
+  'rootBevelAngle1',
+  'rootBevelAngle2',
+  'offset',
+  'capHeight',
+  'rootHeight',
 ];
 
 /** What every finished weld has: widths, toes, area. */
 export const weldRows: readonly CatalogueRow[] = [
-  {
-    ...width,
-    id: 'chordLength',
-    drivenBy: ['leg1', 'leg2', 'dihedralAngle', 'capPast1', 'capPast2'],
-  },
+  { ...width, id: 'chordLength', drivenBy: toes },
   {
     ...width,
     id: 'faceWidth',
     source: `AWS A3.0 and ISO 17659 terms, ${fromMemory}`,
     status: 'memory',
-    drivenBy: [
-      'leg1',
-      'leg2',
-      'dihedralAngle',
-      'convexity',
-      'capPast1',
-      'capPast2',
-      'overlap1',
-      'overlap2',
-    ],
+    drivenBy: [...toes, 'overlap1', 'overlap2', 'convexity'],
   },
   { ...undercut, id: 'undercut1', drivenBy: ['undercut1Depth'] },
   { ...undercut, id: 'undercut2', drivenBy: ['undercut2Depth'] },
@@ -90,47 +89,14 @@ export const weldRows: readonly CatalogueRow[] = [
   { ...width, id: 'undercutWidth2', drivenBy: ['undercut2Width'] },
   { ...overlap, id: 'overlap1', drivenBy: ['overlap1', 'convexity', 'capHeight'] },
   { ...overlap, id: 'overlap2', drivenBy: ['overlap2', 'convexity', 'capHeight'] },
-  { ...toeAngle, id: 'toeAngle1', judged: false, drivenBy: toeAngle1 },
-  { ...toeAngle, id: 'toeAngle2', judged: false, drivenBy: toeAngle2 },
+  { ...toeAngle, id: 'toeAngle1', judged: false, drivenBy: [...eitherToe, 'overlap1'] },
+  { ...toeAngle, id: 'toeAngle2', judged: false, drivenBy: [...eitherToe, 'overlap2'] },
   {
     ...toeAngle,
     id: 'toeAngle',
     judged: true,
-    drivenBy: [...new Set([...toeAngle1, ...toeAngle2])],
+    drivenBy: [...eitherToe, 'overlap1', 'overlap2'],
   },
-  {
-    ...width,
-    id: 'weldArea',
-    unit: 'mm2',
-    drivenBy: [
-      'leg1',
-      'leg2',
-      'dihedralAngle',
-      'convexity',
-      'rootGap',
-      'rootOpening',
-      'bevelAngle1',
-      'bevelAngle2',
-      'capHeight',
-      'rootHeight',
-    ],
-  },
-  {
-    ...width,
-    id: 'mass',
-    unit: 'kg/m',
-    stages: ['fitUp', 'welded'],
-    drivenBy: [
-      'leg1',
-      'leg2',
-      'dihedralAngle',
-      'convexity',
-      'rootGap',
-      'rootOpening',
-      'bevelAngle1',
-      'bevelAngle2',
-      'capHeight',
-      'rootHeight',
-    ],
-  },
+  { ...width, id: 'weldArea', unit: 'mm2', drivenBy: metal },
+  { ...width, id: 'mass', unit: 'kg/m', stages: ['fitUp', 'welded'], drivenBy: metal },
 ];
