@@ -1,6 +1,6 @@
 /** Formulas from anybody: each compiles to something that gives numbers, or says what is wrong. */
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { compileFormula } from '../../src/limits/compile/compile-formula.ts';
 import { length } from '../../src/limits/compile/dimension.ts';
 import { FormulaError } from '../../src/limits/compile/formula-error.ts';
@@ -9,6 +9,9 @@ import { bind } from '../../src/limits/evaluate.ts';
 import { writeTree } from '../../src/limits/substitute.ts';
 import type { Tree } from '../../src/limits/tree.ts';
 import { runs } from '../runs.ts';
+
+// the full proof takes as long as it takes
+vi.setConfig({ testTimeout: 600_000 });
 
 let parser: Parser;
 beforeAll(async () => {

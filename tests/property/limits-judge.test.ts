@@ -1,11 +1,14 @@
 /** Whatever is built and whatever the sheet says: every check adds up, and no accept comes of nothing. */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { build, defaultJoint, JointError } from '../../src/joint/index.ts';
 import { judge, limitSets, overallCall, type JobSheet } from '../../src/limits/index.ts';
 import { measure, type Measurements } from '../../src/measure/index.ts';
 import { mm, in64, sheetWith } from '../limits/hand-made.ts';
 import { runs } from '../runs.ts';
+
+// the full proof takes as long as it takes
+vi.setConfig({ testTimeout: 600_000 });
 
 const between = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true });
