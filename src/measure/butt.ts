@@ -12,10 +12,8 @@ import { rootConcavity, underfill } from './underfill.ts';
 import { rootUndercuts } from './undercut.ts';
 import { rootWidth } from './width.ts';
 
-/** What only a butt joint has; empty for any other section. */
+/** What only a butt joint has. */
 export function buttMeasurements(section: Section): Measurement[] {
-  // a fillet joint
-  if (section.kind !== 'butt') return [];
   const { groove, face, root, stage } = section;
   const measured = alignment(section);
   if (groove !== null) {

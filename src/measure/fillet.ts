@@ -12,10 +12,10 @@ import { throats } from './throat.ts';
 import { measuredAngle } from './witness.ts';
 import { add, cross, dot } from '../geometry/index.ts';
 
-/** What only a fillet joint has; empty for any other section. */
+/** What only a fillet joint has. */
 export function filletMeasurements(section: Section): Measurement[] {
   const landmarks = filletLandmarks(section);
-  // a butt joint
+  // surfaces that never cross: no root to measure from
   if (landmarks === null) return [];
   const fitUp = [dihedralAngle(landmarks), rootGap(landmarks)];
   const { weld } = landmarks;

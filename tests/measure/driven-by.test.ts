@@ -77,7 +77,7 @@ function movedBy(joint: Joint, field: ParameterField): Measurements[] {
     ? [now + range.step, now - range.step, now + 5 * range.step]
     : ['square', 'fitted'];
   return values
-    .map((value) => measured({ ...joint, [field]: value } as Joint))
+    .map((value) => measured({ ...joint, [field]: value }))
     .filter((found) => found !== null);
 }
 

@@ -169,6 +169,31 @@ describe('a fillet before welding', () => {
   });
 });
 
+describe('a section that lacks what others have', () => {
+  it('has no throat where its surfaces never cross, but widths and areas still', () => {
+    const fillet = handFillet({ leg1: 8, leg2: 8 });
+    const [first] = fillet.face.surfaces;
+    const { values } = measure({ ...fillet, face: { ...fillet.face, surfaces: [first, first] } });
+    expect(values.leg1).toBeUndefined();
+    expect(values.dihedralAngle).toBeUndefined();
+    expect(values.chordLength?.value).toBeCloseTo(8 * Math.SQRT2, 12);
+  });
+
+  it('has no incomplete penetration where its edges were never known', () => {
+    const { values } = measure({ ...handButt({ t1: 10, faceBead, rootBead }), groove: null });
+    expect(values.incompletePenetration).toBeUndefined();
+    expect(values.underfill?.value).toBeCloseTo(1, 12);
+    expect(values.weldArea?.value).toBe(0);
+  });
+
+  it('has nothing of a root without a root side', () => {
+    const { values } = measure({ ...handButt({ t1: 10, faceBead }), root: null });
+    expect(values.rootConcavity).toBeUndefined();
+    expect(values.jointThickness).toBeUndefined();
+    expect(values['faceReinforcement.higher']?.value).toBe(0);
+  });
+});
+
 describe('every measurement', () => {
   it('carries its own id and a section that is the one measured', () => {
     const section = handButt({ t1: 10, faceBead, rootBead });
