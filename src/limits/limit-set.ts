@@ -24,13 +24,13 @@ export interface Criterion {
   readonly when?: Formulas;
   readonly max?: Formulas;
   readonly min?: Formulas;
-  /** What the set's `unassessed` reason stands for when there is neither max nor min. */
+  /** Message key: why there is no limit, in a row with neither max nor min. */
   readonly unassessed?: string;
   /** Allowed for a short imperfection only; longer is not permitted. */
   readonly short?: true;
   /** The value at which a short imperfection is none; 0 when left out. */
   readonly nominal?: Formulas;
-  /** It says how far under the specified throat a weld may be, so the sheet's own throat check steps back. */
+  /** The row says how far under the specified throat a weld may be: the sheet's own check steps back. */
   readonly standsFor?: 'throat';
   /** Where penetration is proven the deep throat is put to it. */
   readonly deepThroatCounts?: true;
