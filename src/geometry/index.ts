@@ -14,4 +14,4 @@ export * from './transform.ts';
 export * from './inside.ts';
 export * from './simple.ts';
 export * from './path-sink.ts';
-export { leftOf, carrierOf, type Carrier } from './carrier.ts';
+export { leftOf, carrierOf } from './carrier.ts';

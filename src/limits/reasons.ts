@@ -1,7 +1,7 @@
 import type { Message, MessageValue } from '../units/index.ts';
 
 /** A length or angle in a sentence; the view writes it in the reader's unit. */
-export const quantity = (value: number, unit: 'mm' | 'deg'): MessageValue => ({ value, unit });
+const quantity = (value: number, unit: 'mm' | 'deg'): MessageValue => ({ value, unit });
 
 interface Compared {
   readonly sense: 'max' | 'min';

@@ -26,7 +26,7 @@ export function twinSize(as: 'leg' | 'throat', size: number, angle: number): num
 }
 
 /** Distance from the corner of a triangle to the side opposite, the corner's two sides and angle (degrees) given. */
-export function triangleThroat(leg1: number, leg2: number, angle: number): number {
+function triangleThroat(leg1: number, leg2: number, angle: number): number {
   const opposite = Math.sqrt(leg1 ** 2 + leg2 ** 2 - 2 * leg1 * leg2 * Math.cos(angle * radians));
   // both legs nothing: no triangle, no throat
   return opposite === 0 ? 0 : (leg1 * leg2 * Math.sin(angle * radians)) / opposite;

@@ -2,7 +2,7 @@ export * from './measurement.ts';
 export { measure } from './measure.ts';
 export { measureButt } from './measure-butt.ts';
 export { measureFillet } from './measure-fillet.ts';
-export { sizeForRatio, type SizeForRatio, type SizeTriangle } from './size.ts';
+export { sizeForRatio } from './size.ts';
 export { unitOf } from './unit-of.ts';
 export { measurementCatalogue } from './catalogue/catalogue.ts';
 export type { CatalogueEntry, ParameterField } from './catalogue/entry.ts';

@@ -35,7 +35,7 @@ export interface SizeTriangle {
  * ratio leg 1 : leg 2 = `ratio`, that fits in the weld: its third side slides
  * out until it touches the face (US Army TC 9-237, 6-8d; derived).
  */
-export function largestTriangle(
+function largestTriangle(
   { o, surfaces }: FilletLandmarks,
   { bead }: FilletWeld,
   ratio: number,

@@ -17,7 +17,7 @@ export function span(
   return { kind: 'distance', from, to, extensions, construction };
 }
 
-export function areaOf(regions: readonly Contour[]): Witness {
+function areaOf(regions: readonly Contour[]): Witness {
   return { kind: 'area', regions };
 }
 

@@ -27,7 +27,7 @@ export function shapeOf(measurements: Measurements): readonly Message[] {
 }
 
 /** A rejected check as a sentence: what was measured and what was allowed or needed. */
-export function overLimit(check: Check): Message {
+function overLimit(check: Check): Message {
   return sentence(check.sense === 'max' ? 'bench_summary_over' : 'bench_summary_under', {
     name: check.name,
     measured: { value: check.measured ?? 0, unit: check.unit },

@@ -8,13 +8,13 @@ import { expect, test as base, type Page } from '@playwright/test';
 export { expect, type Page };
 
 /** The screens that the page is looked at on. */
-export const SCREENS = [
+const SCREENS = [
   { name: 'phone', width: 360, height: 740 },
   { name: 'laptop', width: 1280, height: 800 },
   { name: 'projector', width: 1920, height: 1080 },
 ] as const;
 
-export const SCHEMES = ['light', 'dark'] as const;
+const SCHEMES = ['light', 'dark'] as const;
 
 /** Every screen in every colour scheme, for tests that look at all of them. */
 export const LOOKS = SCREENS.flatMap((screen) => SCHEMES.map((scheme) => ({ screen, scheme })));

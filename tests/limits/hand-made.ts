@@ -86,7 +86,7 @@ export const soundButt: Values = {
 
 export const butt = { kind: 'butt', form: 'singleV' } as const;
 
-export function limitSet(id: string): CompiledLimitSet {
+function limitSet(id: string): CompiledLimitSet {
   const set = limitSets.find((one) => one.id === id);
   if (set === undefined) throw new Error(`no limit set ${id}`);
   return set;

@@ -36,7 +36,7 @@ export interface CatalogueEntry {
 export type CatalogueRow = Omit<CatalogueEntry, 'us' | 'iso' | 'definition'>;
 
 /** An id as it stands in a message key: a dotted tail takes an underscore. */
-export const keyOf = (id: MeasurementId): string => `measure_${id.replace('.', '_')}`;
+const keyOf = (id: MeasurementId): string => `measure_${id.replace('.', '_')}`;
 
 export const withKeys = (row: CatalogueRow): CatalogueEntry => {
   const key = keyOf(row.id);
