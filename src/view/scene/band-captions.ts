@@ -55,6 +55,7 @@ function caption(
       tone: 'plain',
       lit: false,
       rank: RANK,
+      figure: '',
       kind: 'caption',
       from,
       to,

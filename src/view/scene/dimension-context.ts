@@ -1,10 +1,12 @@
 import type { Point, Vector } from '../../geometry/index.ts';
+import { line, polyline } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
 import type { Measurement, MeasurementId, Measurements, Witness } from '../../measure/index.ts';
 import type { AllowedBand } from './allowed-band.ts';
 import type { Construction } from './construction.ts';
 import type { AngleRequest, DimensionRequest, NoteRequest, Tone } from './dimension-request.ts';
+import { pathOf } from './outline-path.ts';
 import type { Sheet } from './sheet.ts';
 import { toPx, type View } from './view-transform.ts';
 
@@ -62,7 +64,7 @@ export function drawnAs(
     ids.filter((id) => values[id] !== undefined);
   switch (subject) {
     case 'misalignment':
-      return present(['faceStep', 'rootStep']);
+      return sameStep(values) ? present(['faceStep']) : present(['faceStep', 'rootStep']);
     case 'angleDeparture':
       return present(['dihedralAngle', 'angularMisalignment']);
     case 'toeAngle':
@@ -75,11 +77,22 @@ export function drawnAs(
   }
 }
 
+/** Steps that differ by less than this are one step, written once, mm. */
+const SAME_STEP = 5e-3;
+
+/** Whether face and root of a butt joint step by the same amount, as plates of one thickness do. */
+export function sameStep({ faceStep, rootStep }: Measurements['values']): boolean {
+  return Math.abs((faceStep?.value ?? 0) - (rootStep?.value ?? 0)) < SAME_STEP;
+}
+
 /** A measurement with what its dimension asks for; null when there is nothing to show. */
 export interface Wanted<W extends Witness['kind']> {
   readonly measurement: Measurement;
   readonly witness: Extract<Witness, { kind: W }>;
-  readonly asked: Pick<DimensionRequest, 'key' | 'names' | 'value' | 'tone' | 'lit' | 'rank'>;
+  readonly asked: Pick<
+    DimensionRequest,
+    'key' | 'names' | 'value' | 'tone' | 'lit' | 'rank' | 'figure'
+  >;
 }
 
 export function wanted<W extends Witness['kind']>(
@@ -91,6 +104,7 @@ export function wanted<W extends Witness['kind']>(
   const measurement = context.measurements.values[id];
   if (measurement?.value == null || measurement.witness.kind !== kind) return null;
   if (Math.abs(measurement.value) < NOTHING) return null;
+  const lit = context.lit === id;
   return {
     measurement,
     witness: measurement.witness as Extract<Witness, { kind: W }>,
@@ -99,10 +113,29 @@ export function wanted<W extends Witness['kind']>(
       names: [context.words.name(id), context.words.short(id)],
       value: context.words.value(measurement),
       tone: context.tones.get(id) ?? 'plain',
-      lit: context.lit === id,
+      lit,
+      figure: lit ? figureOf(measurement.witness, context.view) : '',
       rank,
     },
   };
+}
+
+/** What explains a witness that is pointed at: its construction lines, triangle or area. */
+function figureOf(witness: Witness, view: View): string {
+  switch (witness.kind) {
+    case 'distance':
+      return pathOf(
+        view,
+        witness.construction.map(([p, q]) => line(p, q)),
+      );
+    case 'triangle':
+      return pathOf(view, polyline([witness.apex, witness.corner1, witness.corner2], true));
+    case 'area':
+      return witness.regions.map((region) => pathOf(view, region, true)).join('');
+    case 'angle':
+    case 'none':
+      return '';
+  }
 }
 
 /** Out of limit or pointed at: drawn whatever construction is switched off. */

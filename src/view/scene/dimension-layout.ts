@@ -5,7 +5,8 @@ import { offerCaption } from './place-caption.ts';
 import { offerLinear, offerRunning } from './place-linear.ts';
 import { offerListed } from './place-listed.ts';
 import { offerNote } from './place-note.ts';
-import { type Offer, type Placement, type Wording, wordingsOf } from './placement.ts';
+import { addLines } from './line-grid.ts';
+import { type Placement, type Search, type Wording, wordingsOf } from './placement.ts';
 
 /** A dimension with its place. */
 export interface Placed {
@@ -19,8 +20,6 @@ export interface DimensionLayout {
   readonly dropped: readonly DimensionRequest[];
 }
 
-/** A place that costs no more than this over its wording is taken without looking at shorter ones. */
-const GOOD = 25;
 /** A dimension that could only be drawn at a higher cost than this is left out. */
 const TOO_UGLY = 110;
 
@@ -64,8 +63,8 @@ function place(
     }
     placed.push({ request, placement });
     sheet.boxes.push(placement.box);
-    sheet.firm.push(...placement.lines);
-    sheet.thin.push(...placement.extensions);
+    addLines(sheet.firm, placement.lines);
+    addLines(sheet.thin, placement.extensions);
   }
   return { placed, dropped };
 }
@@ -76,43 +75,33 @@ function cheapest(
   request: DimensionRequest,
   list: boolean,
 ): Placement | null {
-  let best: Placement | null = null;
-  const offer: Offer = (placement) => {
-    if (best === null || placement.cost < best.cost) best = placement;
-    return placement.cost < 1;
-  };
-  const chosen = (): Placement | null => best;
+  const search: Search = { sheet, lettering, best: null, limit: list ? Infinity : TOO_UGLY };
   const wordings = wordingsOf(request, lettering);
   for (const wording of wordings) {
-    if (offerAll(sheet, lettering, request, wording, offer)) break;
-    if ((chosen()?.cost ?? Infinity) <= wording.cost + GOOD) break;
+    if (wording.cost >= search.limit) break;
+    offerAll(search, request, wording);
   }
-  const found = chosen();
-  if (found !== null && (found.cost < TOO_UGLY || list)) return found;
-  if (!list) return null;
-  for (const wording of wordings) {
-    if (offerListed(sheet, lettering, request, wording, offer)) break;
-  }
-  return chosen();
+  if (!list) return search.best;
+  for (const wording of wordings) offerListed(search, request, wording);
+  return search.best;
 }
 
-function offerAll(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  request: DimensionRequest,
-  wording: Wording,
-  offer: Offer,
-): boolean {
+function offerAll(search: Search, request: DimensionRequest, wording: Wording): void {
   switch (request.kind) {
     case 'linear':
-      return offerLinear(sheet, lettering, request, wording, offer);
+      offerLinear(search, request, wording);
+      break;
     case 'running':
-      return offerRunning(sheet, lettering, request, wording, offer);
+      offerRunning(search, request, wording);
+      break;
     case 'angle':
-      return offerAngle(sheet, lettering, request, wording, offer);
+      offerAngle(search, request, wording);
+      break;
     case 'note':
-      return offerNote(sheet, lettering, request, wording, offer);
+      offerNote(search, request, wording);
+      break;
     case 'caption':
-      return offerCaption(sheet, lettering, request, wording, offer);
+      offerCaption(search, request, wording);
+      break;
   }
 }

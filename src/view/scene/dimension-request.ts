@@ -15,6 +15,8 @@ interface Asked {
   readonly lit: boolean;
   /** lower is placed first and dropped last */
   readonly rank: number;
+  /** path data that explains it while it is pointed at; '' otherwise */
+  readonly figure: string;
 }
 
 /**

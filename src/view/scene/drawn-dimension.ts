@@ -1,7 +1,9 @@
+import type { Point } from '../../geometry/index.ts';
 import type { Placed } from './dimension-layout.ts';
 import type { Arrowhead, Lettering, Tone } from './dimension-request.ts';
-import { crossingShare, type DrawingSheet, type Ground, groundAt } from './drawing-sheet.ts';
+import { type DrawingSheet, type Ground, groundAt } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
+import { crossingShare } from './line-grid.ts';
 import type { Arc } from './placement.ts';
 import { written } from './written.ts';
 
@@ -41,7 +43,7 @@ export interface DrawnDimensions {
 export function drawnDimensions(
   placed: readonly Placed[],
   lettering: Lettering,
-  sheet: DrawingSheet,
+  sheet: Pick<DrawingSheet, 'weld' | 'metal'>,
 ): DrawnDimensions {
   let [clearLines, clearBoxes] = ['', ''];
   const dimensions = placed.map((one): DrawnDimension => {
@@ -58,9 +60,11 @@ export function drawnDimensions(
       tone: request.tone,
       lit: request.lit,
       caption: request.kind === 'caption',
-      line: line + arc,
+      line: line + arc + request.figure,
       extension: linesPath(placement.extensions),
-      heads: placement.heads.map((head) => headPath(head, lettering, request.lit)).join(''),
+      heads:
+        placement.heads.map((head) => headPath(head, lettering, request.lit)).join('') +
+        (request.kind === 'note' && placement.lines.length > 0 ? dotPath(request.at) : ''),
       origin:
         placement.origin === null || request.kind !== 'running'
           ? ''
@@ -124,6 +128,13 @@ function headPath({ x, y, dx, dy }: Arrowhead, lettering: Lettering, lit: boolea
   const one = `${written(bx - dy * half)} ${written(by + dx * half)}`;
   const two = `${written(bx + dy * half)} ${written(by - dx * half)}`;
   return `M${written(x)} ${written(y)}L${one}L${two}Z`;
+}
+
+/** The dot that a leader ends with inside what it speaks of (ISO 128). */
+function dotPath({ x, y }: Point): string {
+  const r = 2.2;
+  const side = (at: number): string => `${written(at)} ${written(y)}`;
+  return `M${side(x - r)}A${r} ${r} 0 0 1 ${side(x + r)}A${r} ${r} 0 0 1 ${side(x - r)}Z`;
 }
 
 /** Short strokes of paper along each landing where it crosses another dimension's extension line. */

@@ -82,7 +82,9 @@ function legLevels({ section, view, sheet }: DimensionContext, along: 0 | 1): re
   const surface = section.face.surfaces[along];
   const origin = toPx(view, surface.origin);
   const direction = onScreen(surface.along);
-  const most = reachOnSheet(sheet, origin, direction) - EDGE_ROOM[along];
+  const most =
+    reachOnSheet(sheet, origin, direction) -
+    EDGE_ROOM[along] * (sheet.manner === 'presenting' ? 1.8 : 1);
   const marks = [section.face.toes?.[along], section.face.lips?.[along]];
   const undercut = section.face.undercuts[along].map(({ b }) => b);
   const stations = [...marks, ...undercut].flatMap((mark) =>

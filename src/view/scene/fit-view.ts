@@ -123,7 +123,7 @@ function corners(region: Section['welds'][number], above = 0, below = 0): readon
   ];
 }
 
-function filletPoints(section: Section, { margins }: Sheet): readonly Seen[] {
+function filletPoints(section: Section, { margins, depthShare }: Sheet): readonly Seen[] {
   const seen: Seen[] = [];
   const air = [margins.beside, margins.above] as const;
   for (const plate of [0, 1] as const) {
@@ -137,7 +137,7 @@ function filletPoints(section: Section, { margins }: Sheet): readonly Seen[] {
     // Beyond a plate's own corner the dimension line of the other leg still needs air.
     if (!broad) seen.push({ point: start, room: scale(face.normal, margins.above / 2) });
     const thickness = Math.abs(dot(subtract(opposite.origin, face.origin), face.normal));
-    const depth = Math.min(thickness, depthShown(section));
+    const depth = Math.min(thickness, depthShown(section, depthShare));
     const under = add(start, scale(face.normal, -depth));
     seen.push({ point: under, room: scale(face.normal, -margins.under) });
     seen.push({
@@ -148,11 +148,11 @@ function filletPoints(section: Section, { margins }: Sheet): readonly Seen[] {
   return seen;
 }
 
-/** How much of a thick plate's depth is worth showing, mm: about as much as the weld is deep. */
-function depthShown({ face }: Section): number {
+/** How much of a thick plate's depth is worth showing, mm: a share of the weld's width. */
+function depthShown({ face }: Section, share: number): number {
   if (face.toes === null) return FIT_UP_REACH / 2;
   const [p, q] = face.toes;
-  return Math.hypot(p.x - q.x, p.y - q.y) * 0.3;
+  return Math.hypot(p.x - q.x, p.y - q.y) * share;
 }
 
 function buttPoints(section: Section, { margins }: Sheet): readonly Seen[] {

@@ -6,6 +6,7 @@ import {
   type DimensionContext,
   onScreen,
   pressing,
+  sameStep,
   wanted,
 } from './dimension-context.ts';
 import type { DimensionRequest } from './dimension-request.ts';
@@ -14,7 +15,7 @@ import { small } from './small-dimension.ts';
 import { toPx } from './view-transform.ts';
 
 const RANK = { step: 25, angle: 26, thickness: 70 } as const;
-/** Steps that differ by less than this are one step, mm. */
+/** Thicknesses that differ by less than this are one, mm. */
 const SAME = 5e-3;
 
 /** How the two plates of a butt joint lie to each other: steps, turn, and thickness where it differs. */
@@ -26,15 +27,13 @@ export function misalignmentDimensions(context: DimensionContext): readonly Dime
 function steps(context: DimensionContext): readonly DimensionRequest[] {
   const { section, measurements } = context;
   const requests: DimensionRequest[] = [];
-  const onFace = measurements.values.faceStep?.value ?? 0;
-  const onRoot = measurements.values.rootStep?.value ?? 0;
   for (const [id, side] of [
     ['faceStep', section.face],
     ['rootStep', section.root],
   ] as const) {
     if (side === null) continue;
     // Plates of one thickness have the same step on both sides; it is written once.
-    if (id === 'rootStep' && Math.abs(onFace - onRoot) < SAME && context.lit !== id) continue;
+    if (id === 'rootStep' && sameStep(measurements.values) && context.lit !== id) continue;
     const want = wanted(context, id, 'distance', RANK.step);
     if (want === null) continue;
     const rises = (want.measurement.value ?? 0) > 0 === (id === 'faceStep');

@@ -1,110 +1,124 @@
 import type { Point } from '../../geometry/index.ts';
-import type { AngleRequest, Arrowhead, Lettering } from './dimension-request.ts';
-import type { DrawingSheet } from './drawing-sheet.ts';
+import type { AngleRequest, Arrowhead } from './dimension-request.ts';
+import { labelCost, lineCost } from './drawing-sheet.ts';
+import { extensionFrom } from './extension-line.ts';
 import { type LabelBox, type Line, reach, uprightBox } from './label-box.ts';
 import {
   type Arc,
   besideBox,
   drawingCost,
-  labelCost,
   labelHeight,
   LANDING,
-  type Offer,
+  offer,
   type Placement,
+  type Search,
   type Wording,
 } from './placement.ts';
-import { visibleReach } from './visible-reach.ts';
 
-const EXTENSION_PAST = 6;
-const EXTENSION_GAP = 10;
 /** Under this much arc the arrowheads turn outside, as a multiple of their length. */
 const ROOM = 34 / 11;
 /** How much arc is drawn beyond an arm when the arrowheads stand outside, px. */
 const STUB = 22;
+/** An arc is compared with the rest of the drawing as this many straight lines. */
 const STEPS = 8;
+/** Text stands this far outside the arc, px. */
+const OFF_ARC = 6;
 /** Leaders of angles that have no room beside their arc, px. */
 const LEADERS = [18, 30, 44, 60, 80, 104, 132] as const;
 /** Places along the arc for the label, as shares of it, best first. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
+const COST = { radius: 2, share: 12, landing: 12, leaderPx: 0.1 } as const;
+
+type Drawn = Omit<Placement, 'box' | 'anchor'>;
 
 /** Offers the ways to draw an angle: its arc at each radius, the text just outside it or on a landing. */
-export function offerAngle(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  request: AngleRequest,
-  wording: Wording,
-  offer: Offer,
-): boolean {
-  const { vertex, start, end, radii } = request;
-  const height = labelHeight(lettering);
-  for (const [index, radius] of radii.entries()) {
-    const sweep = end - start;
-    const turned = sweep * radius < ROOM * lettering.arrowLength;
-    const spare = turned ? STUB / radius : 0;
-    const arc: Arc = { centre: vertex, radius, start: start - spare, end: end + spare };
-    const lines = arcLines(arc);
-    const heads = [
-      arcHead(vertex, radius, start, turned ? 1 : -1),
-      arcHead(vertex, radius, end, turned ? -1 : 1),
-    ];
-    const extensions = [
-      ...armLine(sheet, vertex, start, radius),
-      ...armLine(sheet, vertex, end, radius),
-    ];
-    const drawn = drawingCost(sheet, lines, extensions);
-    if (drawn === Infinity) continue;
-    const base = index * 2 + drawn + wording.cost;
-    const common = { wording, lines, landings: [], extensions, arc, heads, origin: null };
-    for (const share of SHARES) {
-      const angle = start + sweep * share;
-      const out = { x: Math.cos(angle), y: Math.sin(angle) };
-      const level = uprightBox(0, 0, wording.width, height);
-      const far = radius + 6 + reach(level, out.x, out.y);
-      const box: LabelBox = { ...level, x: vertex.x + out.x * far, y: vertex.y + out.y * far };
-      const labelled = labelCost(sheet, box);
-      if (labelled === Infinity) continue;
-      const cost = base + labelled + Math.abs(share - 0.5) * 12;
-      if (offer({ ...common, cost, box, anchor: 'middle' })) return true;
-    }
-    if (
-      offerOnLanding(sheet, request, radius, wording, height, { ...common, cost: base + 12 }, offer)
-    ) {
-      return true;
-    }
+export function offerAngle(search: Search, request: AngleRequest, wording: Wording): void {
+  for (const [index, radius] of request.radii.entries()) {
+    const base = index * COST.radius + wording.cost;
+    if (base >= search.limit) return;
+    const drawn = drawnAngle(search, request, radius, wording, base);
+    if (drawn.cost >= search.limit) continue;
+    offerOutsideArc(search, request, radius, drawn);
+    offerOnLanding(search, request, radius, { ...drawn, cost: drawn.cost + COST.landing });
   }
-  return false;
 }
 
-function offerOnLanding(
-  sheet: DrawingSheet,
+function drawnAngle(
+  { sheet, lettering }: Search,
   { vertex, start, end }: AngleRequest,
   radius: number,
   wording: Wording,
-  height: number,
-  common: Omit<Placement, 'box' | 'anchor'>,
-  offer: Offer,
-): boolean {
+  base: number,
+): Drawn {
+  const turned = (end - start) * radius < ROOM * lettering.arrowLength;
+  const spare = turned ? STUB / radius : 0;
+  const arc: Arc = { centre: vertex, radius, start: start - spare, end: end + spare };
+  const lines = arcLines(arc);
+  const extensions = [start, end].flatMap((angle) =>
+    extensionFrom(sheet, vertex, { x: Math.cos(angle), y: Math.sin(angle) }, radius),
+  );
+  const heads = [
+    arcHead(vertex, radius, start, turned ? 1 : -1),
+    arcHead(vertex, radius, end, turned ? -1 : 1),
+  ];
+  const cost = base + drawingCost(sheet, lines, extensions);
+  return { cost, wording, lines, landings: [], extensions, arc, heads, origin: null };
+}
+
+function offerOutsideArc(
+  search: Search,
+  { vertex, start, end }: AngleRequest,
+  radius: number,
+  drawn: Drawn,
+): void {
+  const level = uprightBox(0, 0, drawn.wording.width, labelHeight(search.lettering));
+  for (const share of SHARES) {
+    const cost = drawn.cost + Math.abs(share - 0.5) * COST.share;
+    if (cost >= search.limit) return;
+    const angle = start + (end - start) * share;
+    const [x, y] = [Math.cos(angle), Math.sin(angle)];
+    const far = radius + OFF_ARC + reach(level, x, y);
+    const box: LabelBox = { ...level, x: vertex.x + x * far, y: vertex.y + y * far };
+    offer(search, {
+      ...drawn,
+      cost: cost + labelCost(search.sheet, box),
+      box,
+      anchor: 'middle',
+    });
+  }
+}
+
+function offerOnLanding(
+  search: Search,
+  { vertex, start, end }: AngleRequest,
+  radius: number,
+  drawn: Drawn,
+): void {
+  const { sheet, lettering } = search;
   const middle = (start + end) / 2;
-  const out = { x: Math.cos(middle), y: Math.sin(middle) };
-  const foot = { x: vertex.x + out.x * radius, y: vertex.y + out.y * radius };
+  const [ux, uy] = [Math.cos(middle), Math.sin(middle)];
+  const foot = { x: vertex.x + ux * radius, y: vertex.y + uy * radius };
   for (const length of LEADERS) {
-    const knee = { x: foot.x + out.x * length, y: foot.y + out.y * length };
-    for (const side of out.x < 0 ? ([-1, 1] as const) : ([1, -1] as const)) {
+    const cost = drawn.cost + length * COST.leaderPx;
+    if (cost >= search.limit) return;
+    const knee = { x: foot.x + ux * length, y: foot.y + uy * length };
+    const leader: Line = { x1: foot.x, y1: foot.y, x2: knee.x, y2: knee.y };
+    for (const side of [1, -1] as const) {
       const x = knee.x + side * LANDING;
-      const box = besideBox(x, knee.y, side, wording.width, height);
-      const labelled = labelCost(sheet, box);
-      if (labelled === Infinity) continue;
-      const leader = { x1: foot.x, y1: foot.y, x2: knee.x, y2: knee.y };
-      const landing = { x1: knee.x, y1: knee.y, x2: x, y2: knee.y };
-      const drawn = drawingCost(sheet, [leader, landing], []);
-      if (drawn === Infinity) continue;
-      const cost = common.cost + labelled + drawn + length * 0.1;
-      const lines = [...common.lines, leader, landing];
-      const anchor = side === 1 ? 'start' : 'end';
-      if (offer({ ...common, cost, box, anchor, lines, landings: [landing] })) return true;
+      const box = besideBox(x, knee.y, side, drawn.wording.width, labelHeight(lettering));
+      const labelled = cost + labelCost(sheet, box) + (side * ux < 0 ? 1 : 0);
+      if (labelled >= search.limit) continue;
+      const landing: Line = { x1: knee.x, y1: knee.y, x2: x, y2: knee.y };
+      offer(search, {
+        ...drawn,
+        cost: labelled + lineCost(sheet, leader) + lineCost(sheet, landing),
+        box,
+        anchor: side === 1 ? 'start' : 'end',
+        lines: [...drawn.lines, leader, landing],
+        landings: [landing],
+      });
     }
   }
-  return false;
 }
 
 /** The arc as short lines, for keeping labels off it; the arc itself is drawn round. */
@@ -131,26 +145,4 @@ function arcHead(vertex: Point, radius: number, angle: number, sign: 1 | -1): Ar
     dx: -Math.sin(angle) * sign,
     dy: Math.cos(angle) * sign,
   };
-}
-
-/** An arm's extension line, as far as no visible edge stands for it. */
-function armLine(
-  sheet: DrawingSheet,
-  vertex: Point,
-  angle: number,
-  radius: number,
-): readonly Line[] {
-  const out = { x: Math.cos(angle), y: Math.sin(angle) };
-  const covered = visibleReach(sheet.outline, vertex, out);
-  const start = covered > EXTENSION_GAP ? covered : EXTENSION_GAP;
-  const end = radius + EXTENSION_PAST;
-  if (start >= end - 2) return [];
-  return [
-    {
-      x1: vertex.x + out.x * start,
-      y1: vertex.y + out.y * start,
-      x2: vertex.x + out.x * end,
-      y2: vertex.y + out.y * end,
-    },
-  ];
 }

@@ -1,23 +1,18 @@
-import type { CaptionRequest, Lettering } from './dimension-request.ts';
-import type { DrawingSheet } from './drawing-sheet.ts';
+import type { CaptionRequest } from './dimension-request.ts';
+import { labelCost } from './drawing-sheet.ts';
 import type { LabelBox } from './label-box.ts';
-import { labelCost, type Offer, type Wording } from './placement.ts';
+import { offer, type Search, type Wording } from './placement.ts';
 
 /** Places along the line, best first. */
 const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74] as const;
 const END_ROOM = 10;
 
 /** Offers the places for small text along a line that needs no dimension line of its own. */
-export function offerCaption(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  request: CaptionRequest,
-  wording: Wording,
-  offer: Offer,
-): boolean {
+export function offerCaption(search: Search, request: CaptionRequest, wording: Wording): void {
+  const { sheet, lettering } = search;
   const { from, to, sagitta, inward } = request;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  if (wording.width + 2 * END_ROOM > length) return false;
+  if (wording.width + 2 * END_ROOM > length) return;
   const dx = (to.x - from.x) / length;
   const dy = (to.y - from.y) / length;
   const flip = dx < -1e-6 || (Math.abs(dx) <= 1e-6 && dy > 0) ? -1 : 1;
@@ -37,9 +32,9 @@ export function offerCaption(
     const cos = (dx * Math.cos(turn) - dy * Math.sin(turn)) * flip;
     const sin = (dy * Math.cos(turn) + dx * Math.sin(turn)) * flip;
     const box: LabelBox = { x, y, halfWidth: wording.width / 2, halfHeight, cos, sin };
-    const cost = labelCost(sheet, box);
-    if (cost > 0) continue;
-    const done = offer({
+    // A caption gives way to everything: it never stands on a line.
+    if (labelCost(sheet, box) > 0) continue;
+    offer(search, {
       cost: Math.abs(share - 0.5),
       box,
       wording,
@@ -51,7 +46,5 @@ export function offerCaption(
       heads: [],
       origin: null,
     });
-    if (done) return true;
   }
-  return false;
 }

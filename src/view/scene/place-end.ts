@@ -1,14 +1,14 @@
 import type { Point } from '../../geometry/index.ts';
-import type { Arrowhead, Lettering } from './dimension-request.ts';
-import type { DrawingSheet } from './drawing-sheet.ts';
+import type { Arrowhead } from './dimension-request.ts';
+import { type DrawingSheet, labelCost, lineCost } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
 import {
   besideBox,
   drawingCost,
-  labelCost,
   labelHeight,
   LANDING,
-  type Offer,
+  offer,
+  type Search,
   TEXT_GAP,
   type Wording,
 } from './placement.ts';
@@ -33,62 +33,87 @@ const LEVEL = 0.2;
 const SHORTEST_TAIL = 22;
 const LONGEST_TAIL = 264;
 const TAIL_STEP = 11;
+const COST = { tailPx: 0.12, backwards: 22, outOfColumn: 4 } as const;
 
 /** Offers the places for a label at the end of a line carried on past its tip. */
-export function offerEndLabels(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  wording: Wording,
-  end: EndLabel,
-  offer: Offer,
-): boolean {
+export function offerEndLabels(search: Search, wording: Wording, end: EndLabel): void {
+  const { sheet } = search;
   const { tip, along } = end;
-  const height = labelHeight(lettering);
+  const bare = end.base + wording.cost;
+  if (bare >= search.limit) return;
+  const base = bare + drawingCost(sheet, end.lines, end.extensions);
+  const upright = Math.abs(along.x) < LEVEL / 2;
+  const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
+  const level = Math.abs(along.y) < LEVEL;
   for (let tail = SHORTEST_TAIL; tail <= LONGEST_TAIL; tail += TAIL_STEP) {
+    const cost = base + (tail - SHORTEST_TAIL) * COST.tailPx;
+    if (cost >= search.limit) return;
     const x = tip.x + along.x * tail;
     const y = tip.y + along.y * tail;
-    if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return false;
-    const upright = Math.abs(along.x) < LEVEL / 2;
-    const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
-    const level = Math.abs(along.y) < LEVEL;
-    for (const side of level ? [forward] : [forward, -forward]) {
-      const sideways = side as 1 | -1;
-      const column = level ? null : columnX(sheet, x, sideways);
-      const plain = level ? x : x + sideways * LANDING;
-      for (const start of column === null ? [plain] : [column, plain]) {
-        const box = besideBox(start, y, sideways, wording.width, height);
-        const labelled = labelCost(sheet, box);
-        if (labelled === Infinity) continue;
-        const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
-        const landing: Line = { x1: x, y1: y, x2: start, y2: y };
-        const lines = level ? [...end.lines, leader] : [...end.lines, leader, landing];
-        const drawn = drawingCost(sheet, lines, end.extensions);
-        if (drawn === Infinity) continue;
-        const awkward = (sideways === forward ? 0 : 22) + (start === plain && !level ? 4 : 0);
-        const cost =
-          end.base + wording.cost + labelled + drawn + awkward + (tail - SHORTEST_TAIL) * 0.12;
-        const done = offer({
-          cost,
-          box,
-          wording,
-          anchor: sideways === 1 ? 'start' : 'end',
-          lines,
-          landings: level ? [leader] : [landing],
-          extensions: end.extensions,
-          arc: null,
-          heads: end.heads,
-          origin: end.origin,
-        });
-        if (done) return true;
-      }
+    if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return;
+    const knee = { x, y };
+    if (level) {
+      offerOn(search, wording, end, knee, { start: x, side: forward, cost });
+      continue;
     }
+    const column = forward === 1 || upright ? columnX(sheet, x) : null;
+    if (column !== null) {
+      const back = forward === 1 ? 0 : COST.backwards;
+      offerOn(search, wording, end, knee, { start: column, side: 1, cost: cost + back });
+    }
+    const plain = cost + COST.outOfColumn;
+    offerOn(search, wording, end, knee, {
+      start: x + forward * LANDING,
+      side: forward,
+      cost: plain,
+    });
+    const back = forward === 1 ? -1 : 1;
+    const backwards = plain + COST.backwards;
+    offerOn(search, wording, end, knee, { start: x + back * LANDING, side: back, cost: backwards });
   }
-  return false;
+}
+
+interface Landing {
+  /** where the landing ends and the text begins after its gap */
+  readonly start: number;
+  readonly side: 1 | -1;
+  readonly cost: number;
+}
+
+function offerOn(
+  search: Search,
+  wording: Wording,
+  end: EndLabel,
+  knee: Point,
+  { start, side, cost }: Landing,
+): void {
+  if (cost >= search.limit) return;
+  const { sheet, lettering } = search;
+  const box = besideBox(start, knee.y, side, wording.width, labelHeight(lettering));
+  const labelled = cost + labelCost(sheet, box);
+  if (labelled >= search.limit) return;
+  const leader: Line = { x1: end.tip.x, y1: end.tip.y, x2: knee.x, y2: knee.y };
+  const landing: Line = { x1: knee.x, y1: knee.y, x2: start, y2: knee.y };
+  const straight = start === knee.x;
+  const drawn = lineCost(sheet, leader) + (straight ? 0 : lineCost(sheet, landing));
+  if (labelled + drawn >= search.limit) return;
+  offer(search, {
+    cost: labelled + drawn,
+    box,
+    wording,
+    anchor: side === 1 ? 'start' : 'end',
+    lines: straight ? [...end.lines, leader] : [...end.lines, leader, landing],
+    landings: straight ? [leader] : [landing],
+    extensions: end.extensions,
+    arc: null,
+    heads: end.heads,
+    origin: end.origin,
+  });
 }
 
 /** Where the landing from `x` ends when it can reach the drawing's shared left edge of face labels. */
-function columnX(sheet: DrawingSheet, x: number, side: 1 | -1): number | null {
-  if (sheet.column === null || side === -1) return null;
+function columnX(sheet: DrawingSheet, x: number): number | null {
+  if (sheet.column === null) return null;
   const end = sheet.column - TEXT_GAP;
   return end >= x + LANDING / 2 && end <= x + 190 ? end : null;
 }

@@ -1,51 +1,48 @@
 import type { Point } from '../../geometry/index.ts';
-import type { DimensionRequest, Lettering } from './dimension-request.ts';
-import { boxCost, type DrawingSheet, groundAt, linesCost } from './drawing-sheet.ts';
+import type { DimensionRequest } from './dimension-request.ts';
+import { groundAt, labelCost, lineCost } from './drawing-sheet.ts';
 import { type Line, uprightBox } from './label-box.ts';
-import { labelHeight, type Offer, type Wording } from './placement.ts';
+import { labelHeight, offer, type Search, type Wording } from './placement.ts';
 
 /** Grid of the places looked at, px. */
 const STEP = 12;
+/** Any proper place is better than this, and a leader that would cost more is left out. */
+const LISTED = 200;
+const NO_LEADER = 120;
 
 /**
  * Offers any free paper for a label that must be shown and has no proper place,
  * nearest to what it speaks of first, with a straight leader if one runs clear.
  */
-export function offerListed(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  request: DimensionRequest,
-  wording: Wording,
-  offer: Offer,
-): boolean {
+export function offerListed(search: Search, request: DimensionRequest, wording: Wording): void {
+  const { sheet, lettering } = search;
   const at = anchorOf(request);
   const height = labelHeight(lettering);
-  let found = false;
   for (let y = sheet.top + height / 2; y <= sheet.bottom - height / 2; y += STEP) {
     for (let x = sheet.left + wording.width / 2; x <= sheet.right - wording.width / 2; x += STEP) {
+      const cost = LISTED + wording.cost + Math.hypot(x - at.x, y - at.y);
+      if (cost >= search.limit) continue;
       const box = uprightBox(x, y, wording.width, height);
       // Coloured text never stands on the weld's tone.
-      if (boxCost(sheet, box) > 0 || groundAt(sheet, x, y) === 'weld') continue;
-      found = true;
+      if (labelCost(sheet, box) > 0 || groundAt(sheet, x, y) === 'weld') continue;
       const side = at.x > x ? 1 : -1;
       const leader: Line = { x1: at.x, y1: at.y, x2: x + side * (wording.width / 2 + 3), y2: y };
-      const drawn = linesCost(sheet, [leader]);
-      const distance = Math.hypot(x - at.x, y - at.y);
-      offer({
-        cost: 200 + wording.cost + distance + Math.min(drawn, 120),
+      const drawn = lineCost(sheet, leader);
+      const led = drawn < NO_LEADER;
+      offer(search, {
+        cost: cost + Math.min(drawn, NO_LEADER),
         box,
         wording,
         anchor: 'middle',
-        lines: drawn < 120 ? [leader] : [],
+        lines: led ? [leader] : [],
         landings: [],
         extensions: [],
         arc: null,
         heads: [],
-        origin: drawn < 120 ? at : null,
+        origin: led ? at : null,
       });
     }
   }
-  return found;
 }
 
 function anchorOf(request: DimensionRequest): Point {

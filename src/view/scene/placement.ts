@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Arrowhead, DimensionRequest, Lettering } from './dimension-request.ts';
-import { boxCost, type DrawingSheet, groundAt, linesCost } from './drawing-sheet.ts';
+import { type DrawingSheet, linesCost } from './drawing-sheet.ts';
 import type { LabelBox, Line } from './label-box.ts';
 import { textWidth } from './text-width.ts';
 
@@ -37,8 +37,21 @@ export interface Arc {
   readonly end: number;
 }
 
-/** Takes a placement into the choice; true when nothing better can come. */
-export type Offer = (placement: Placement) => boolean;
+/** The search for one dimension's cheapest place. */
+export interface Search {
+  readonly sheet: DrawingSheet;
+  readonly lettering: Lettering;
+  best: Placement | null;
+  /** what a place must cost less than to be looked at; falls as places are found */
+  limit: number;
+}
+
+/** Keeps a placement if it is the cheapest so far. */
+export function offer(search: Search, placement: Placement): void {
+  if (placement.cost >= search.limit) return;
+  search.best = placement;
+  search.limit = placement.cost;
+}
 
 /** Gap between a landing and its text, and the landing's least length, px. */
 export const TEXT_GAP = 4;
@@ -70,16 +83,6 @@ function wording(name: string, value: string, lettering: Lettering, cost: number
   const spaced = name !== '' && value !== '' ? `${name} ` : name;
   const width = textWidth(spaced, lettering.name, 400) + textWidth(value, lettering.value, 620) + 2;
   return { name, value, width, cost };
-}
-
-/**
- * Cost of a label here: forbidden over the outline, other labels and dimension
- * lines; inside the weld, where no paper is cleared round the text, forbidden
- * over thin lines too.
- */
-export function labelCost(sheet: DrawingSheet, box: LabelBox): number {
-  const cost = boxCost(sheet, box);
-  return cost > 0 && groundAt(sheet, box.x, box.y) === 'weld' ? Infinity : cost;
 }
 
 /** Cost of a dimension's own lines; its extension lines count as half. */

@@ -1,4 +1,5 @@
 import type { Contour, Point } from '../../geometry/index.ts';
+import { contourLength, pointAtLength } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
@@ -15,6 +16,7 @@ import type { DrawingSheet } from './drawing-sheet.ts';
 import { filletDimensions } from './fillet-dimensions.ts';
 import { fitAt, fitView } from './fit-view.ts';
 import { type LabelBox, type Line, uprightBox } from './label-box.ts';
+import { copyGrid, lineGrid } from './line-grid.ts';
 import { otherDimensions } from './other-dimensions.ts';
 import { pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
@@ -75,6 +77,7 @@ export interface Scene {
   readonly outline: readonly Line[];
 }
 
+const HELD_RANK = 65;
 /** Half the side of the square that labels keep off a handle, px. */
 const HANDLE_ROOM = 7;
 
@@ -94,14 +97,19 @@ export function composeScene(input: SceneInput): Scene {
     ...construction.lines,
     ...[band.least, band.most, ...heldLines].flatMap((contour) => linesOf(view, contour)),
   ];
+  const outlineGrid = lineGrid(sheet.width, sheet.height, lines.outline);
+  const thinGrid = lineGrid(sheet.width, sheet.height, thin);
   const fresh = (): DrawingSheet => ({
-    ...lines,
     left: 4,
     top: 4,
     right: sheet.width - 4,
     bottom: sheet.bottom,
-    thin: [...thin],
-    firm: [],
+    outline: outlineGrid,
+    edges: lines.outline,
+    weld: lines.weld,
+    metal: lines.metal,
+    thin: copyGrid(thinGrid),
+    firm: lineGrid(sheet.width, sheet.height, []),
     column: columnOf(section, view),
     boxes: [],
     marks: input.kept.map((point) => handleRoom(toPx(view, point))),
@@ -122,7 +130,7 @@ export function composeScene(input: SceneInput): Scene {
     band,
     construction: construction.paths,
     held: heldLines.map((contour) => pathOf(view, contour)).join(''),
-    ...drawnDimensions(layout.placed, lettering, fresh()),
+    ...drawnDimensions(layout.placed, lettering, lines),
     trueSize: placeTrueSize(section, sheet, view, lines, taken, input.trueScale),
     bar: scaleBar(view.scale, sheet.width * 0.25, input.bars),
     scaleText: scaleText(drawnScale(view, input.trueScale)),
@@ -153,7 +161,7 @@ function dimensionRequests(
   };
   const own = section.kind === 'fillet' ? filletDimensions(context) : buttDimensions(context);
   const others = otherDimensions(context, new Set(own.map(({ key }) => key)));
-  return [...own, ...others, ...bandCaptions(input, view, band)];
+  return [...own, ...others, ...heldNote(input, view), ...bandCaptions(input, view, band)];
 }
 
 /** Labels of a fillet's face share a left edge 16 px past the extension line of toe 1. */
@@ -165,6 +173,28 @@ function columnOf({ kind, face }: Section, view: View): number | null {
 
 function handleRoom({ x, y }: Point): LabelBox {
   return uprightBox(x, y, 2 * HANDLE_ROOM, 2 * HANDLE_ROOM);
+}
+
+/** Words for a held outline, with a leader to it. */
+function heldNote({ held }: SceneInput, view: View): readonly DimensionRequest[] {
+  const bead = held?.section.face.bead ?? null;
+  if (held === null || bead === null) return [];
+  const { point } = pointAtLength(bead, contourLength(bead) * 0.34);
+  const { normal } = held.section.face.surfaces[0];
+  return [
+    {
+      key: 'held',
+      names: [held.label],
+      value: '',
+      tone: 'plain',
+      lit: false,
+      rank: HELD_RANK,
+      figure: '',
+      kind: 'note',
+      at: toPx(view, point),
+      towards: { x: normal.x, y: -normal.y },
+    },
+  ];
 }
 
 /** What is kept of a held section: the outline of its face and of its root. */

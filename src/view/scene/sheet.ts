@@ -27,6 +27,8 @@ export interface Sheet {
   readonly bottom: number;
   readonly manner: Manner;
   readonly margins: Margins;
+  /** depth of a fillet's plates worth showing, as a share of the weld's width */
+  readonly depthShare: number;
   /** spacing of hatch lines, square to them */
   readonly hatch: number;
 }
@@ -59,6 +61,7 @@ export function sheetOf(width: number, height: number, manner: Manner): Sheet {
       metal: between(40, width * 0.14, 110),
       under: between(14, height * 0.04, 28),
     },
+    depthShare: manner === 'phone' ? 0.14 : 0.26,
     hatch: HATCH_PITCH[manner],
   };
 }
