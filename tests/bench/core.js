@@ -24,7 +24,7 @@ function pass(joint, sheet, limits) {
   return performance.now() - start;
 }
 
-console.log('build + measure + judge, ms             median     p95');
+console.log('build + measure + judge, ms                 median     p95');
 const medians = [];
 for (const name of readdirSync(folder).sort()) {
   const document = JSON.parse(readFileSync(new URL(name, folder), 'utf8'));
@@ -35,7 +35,7 @@ for (const name of readdirSync(folder).sort()) {
   const times = Array.from({ length: ROUNDS }, () => pass(joint, sheet, limits));
   medians.push(median(times));
   console.log(
-    `${name.padEnd(38)} ${median(times).toFixed(4)}  ${percentile(times, 0.95).toFixed(4)}`,
+    `${name.padEnd(42)} ${median(times).toFixed(4)}  ${percentile(times, 0.95).toFixed(4)}`,
   );
 }
-console.log(`${'slowest ready section'.padEnd(38)} ${Math.max(...medians).toFixed(4)}`);
+console.log(`${'slowest ready section'.padEnd(42)} ${Math.max(...medians).toFixed(4)}`);
