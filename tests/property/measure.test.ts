@@ -54,12 +54,16 @@ function onSections(arbitrary: fc.Arbitrary<Joint>, see: (section: Section, join
 
 const valueOf = ({ values }: Measurements, id: MeasurementId): number => values[id]?.value ?? NaN;
 
+/** Rounding of a moved section; an angle is known no better than the piece it is taken on is long. */
+const ROUNDING = { mm: 1e-7, mm2: 1e-7, 'kg/m': 1e-7, deg: 1e-4 } as const;
+
 /** As given to the last nanometre; a trace of a length may have been taken as nothing. */
 function expectGiven(measured: Measurements, id: MeasurementId, given: number): void {
-  const trace = given !== 0 && Math.abs(given) < REAL;
   const off = Math.abs(valueOf(measured, id) - given);
-  expect(off, id).toBeLessThan(trace ? 2e-6 : 1e-9);
+  expect(off, id).toBeLessThan(isTrace(given) ? 2e-6 : 1e-9);
 }
+
+const isTrace = (length: number): boolean => length !== 0 && Math.abs(length) < REAL;
 
 describe('every measurement of every joint that can be built', () => {
   test('is a number with a witness as long, or as wide, as its value says', () => {
@@ -120,8 +124,9 @@ describe('every measurement of every joint that can be built', () => {
         const section = sectionOf(joint);
         if (section === null) return;
         const there = measure(movedSection(section, motion));
-        for (const { id, value } of Object.values(measure(section).values)) {
-          expect(Math.abs(valueOf(there, id) - (value ?? NaN)), id).toBeLessThan(1e-7);
+        for (const { id, value, unit } of Object.values(measure(section).values)) {
+          const off = Math.abs(valueOf(there, id) - (value ?? NaN));
+          expect(off, id).toBeLessThan(ROUNDING[unit]);
         }
       }),
       check(5_000),
@@ -137,7 +142,7 @@ describe('every measurement of every joint that can be built', () => {
         for (const { id, value, unit } of Object.values(measure(section).values)) {
           const power = unit === 'mm' ? 1 : unit === 'deg' ? 0 : 2;
           const expected = (value ?? NaN) * scale ** power;
-          expect(Math.abs(valueOf(grown, id) - expected), id).toBeLessThan(1e-7);
+          expect(Math.abs(valueOf(grown, id) - expected), id).toBeLessThan(ROUNDING[unit]);
         }
       }),
       check(5_000),
@@ -298,7 +303,7 @@ describe('what is measured on a built butt joint', () => {
       reads('t2', joint.t2);
       reads('rootOpening', joint.rootOpening);
       reads('angularMisalignment', joint.angularMisalignment);
-      if (joint.angularMisalignment === 0) {
+      if (joint.angularMisalignment === 0 && !isTrace(joint.offset)) {
         reads('centrelineOffset', joint.offset);
         reads('faceStep', joint.offset + (joint.t2 - joint.t1) / 2);
         reads('rootStep', joint.offset - (joint.t2 - joint.t1) / 2);
