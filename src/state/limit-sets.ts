@@ -3,6 +3,9 @@ import { openingLimitSet, type CompiledLimitSet } from '../limits/index.ts';
 /** Every set that comes with the program, once a sheet has asked for one that the page did not open with. */
 let all: readonly CompiledLimitSet[] | null = null;
 
+/** Stands for whatever set the page did not open with. */
+export const ANY_OTHER = '';
+
 /** Fetches the set that a sheet names; to be waited for before that sheet is judged by. */
 export async function fetchLimitSet(id: string): Promise<void> {
   if (id !== openingLimitSet.id) all ??= (await import('./all-limit-sets.ts')).limitSets;

@@ -1,7 +1,7 @@
 import type { BenchDocument } from './bench-document.ts';
 import { readDocument } from './read-document.ts';
 
-/** Files named NN-what-it-shows.json: the number is the place in the list, the rest the id. */
+/** Files named NN-kind-what-it-shows.json: place in the list, kind of joint, id. */
 const files = import.meta.glob<string>('./ready-sections/*.json', {
   query: '?raw',
   import: 'default',
@@ -10,6 +10,7 @@ const files = import.meta.glob<string>('./ready-sections/*.json', {
 /** A section to start from, named for what it shows; the name is the message `bench_ready_<id>`. */
 export interface ReadySection {
   readonly id: string;
+  readonly kind: 'fillet' | 'butt';
   readonly name: string;
   readonly open: () => Promise<BenchDocument>;
 }
@@ -18,8 +19,13 @@ export interface ReadySection {
 export const readySections: readonly ReadySection[] = Object.entries(files)
   .sort(([a], [b]) => (a < b ? -1 : 1))
   .map(([path, load]) => {
-    const id = path.replace(/^.*\/\d+-(.*)\.json$/, '$1');
-    return { id, name: `bench_ready_${id.replaceAll('-', '_')}`, open: () => read(path, load) };
+    const [, kind, id = ''] = /\/\d+-(fillet|butt)-([^/]*)\.json$/.exec(path) ?? [];
+    return {
+      id,
+      kind: kind === 'butt' ? 'butt' : 'fillet',
+      name: `bench_ready_${id.replaceAll('-', '_')}`,
+      open: () => read(path, load),
+    };
   });
 
 async function read(path: string, load: () => Promise<string>): Promise<BenchDocument> {
