@@ -67,7 +67,7 @@ export function buttJoints(bold: number): fc.Arbitrary<ButtJoint> {
         // a strip under a joint that is welded from both sides has a test of its own
         backing: twoSided ? 'none' : backing,
         spatter: bumps,
-      } as ButtJoint;
+      };
     });
 }
 

@@ -3,8 +3,8 @@ import type { Contour, Point, Region } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
 import { inMm, refuse } from '../refuse.ts';
 import { LEAST_LENGTH } from './edge-preparation.ts';
-import { regionThrough, through, via } from './outline.ts';
-import type { Pair } from './pair.ts';
+import { outlineThrough, through, via } from './outline.ts';
+import { both, type Pair } from './pair.ts';
 import type { SetPlate, SetUp } from './set-up.ts';
 
 /** A strip lies at least this far past the weld that it carries, mm. */
@@ -21,9 +21,9 @@ export interface Backing {
   readonly right: number;
   readonly bottom: number;
   /** lies flat on the strip, plate 1 and plate 2 */
-  readonly seated: readonly [boolean, boolean];
+  readonly seated: Pair<boolean>;
   /** where the weld, or the opening at fit-up, stands on the strip: under each root groove edge */
-  readonly feet: readonly [Point, Point];
+  readonly feet: Pair<Point>;
 }
 
 /** The strip as the joint gives it; null when it has none. */
@@ -67,14 +67,8 @@ export function backingOf(joint: ButtJoint, set: SetUp): Backing | null {
  * The underside of a weld on a strip, from its root end on plate 1 to that on
  * plate 2: melted a little way into the strip, and standing free across a gap.
  */
-export function weldOnBacking(
-  backing: Backing,
-  joint: ButtJoint,
-  ends: readonly [Point, Point],
-): Contour {
-  const [from, to] = [0, 1].map((i) =>
-    backing.seated[i as 0 | 1] ? ends[i as 0 | 1] : backing.feet[i as 0 | 1],
-  ) as [Point, Point];
+export function weldOnBacking(backing: Backing, joint: ButtJoint, ends: Pair<Point>): Contour {
+  const [from, to] = both((i) => (backing.seated[i] ? ends[i] : backing.feet[i]));
   const width = distance(from, to);
   const depth = Math.min(joint.fusionDepth / 2, joint.backingThickness / 3, width / 4);
   const bed = [arcThroughSagitta(from, to, -depth)];
@@ -91,14 +85,12 @@ export function topOfBacking({ feet }: Backing, set: SetUp): Contour {
 export function stripRegion(backing: Backing, underside: Contour): Region {
   const { top, left, right, bottom } = backing;
   const bed = underside.filter(({ a, b }) => near(a.y, top) && near(b.y, top));
-  const region = regionThrough(
+  return outlineThrough(
     [line({ x: left, y: bottom }, { x: right, y: bottom })],
     via({ x: right, y: top }),
     reverseContour(bed),
     via({ x: left, y: top }),
   );
-  if (region === null) throw new Error('A strip has an area.');
-  return region;
 }
 
 /**

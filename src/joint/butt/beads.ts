@@ -6,16 +6,13 @@ import type { ButtJoint } from '../joint.ts';
 import { refuse } from '../refuse.ts';
 import type { Bound } from './deposit.ts';
 import { LEAST_LENGTH } from './edge-preparation.ts';
+import type { Pair } from './pair.ts';
 import { place } from './plate-frame.ts';
 import type { SetPlate, SetUp } from './set-up.ts';
 import type { PlateEnds } from './weld-ends.ts';
 
 /** The exposed face from toe to toe, overlap rolled over the surfaces included. */
-export function faceBead(
-  joint: ButtJoint,
-  { plates }: SetUp,
-  ends: readonly [PlateEnds, PlateEnds],
-): Bound {
+export function faceBead(joint: ButtJoint, { plates }: SetUp, ends: Pair<PlateEnds>): Bound {
   const shape = {
     rise: joint.capHeight,
     shift: joint.crownShift,
@@ -30,15 +27,11 @@ export function faceBead(
   });
   const both = [endOf(plates[0], ends[0]), endOf(plates[1], ends[1])] as const;
   checkChord('capPast1', both[0].toe, both[1].toe, shape);
-  return { contour: bead(both, 'left', shape), beadField: 'capHeight' };
+  return { contour: bead(both, 'left', shape), isBead: true, field: 'capHeight' };
 }
 
 /** The exposed root bead, or the second cap of a two-sided joint, from root toe to root toe. */
-export function rootBead(
-  joint: ButtJoint,
-  { plates }: SetUp,
-  ends: readonly [PlateEnds, PlateEnds],
-): Bound {
+export function rootBead(joint: ButtJoint, { plates }: SetUp, ends: Pair<PlateEnds>): Bound {
   const shape = { rise: joint.rootHeight, shift: 0, reverse: 0, dip: 0 };
   const endOf = (plate: SetPlate, { root }: PlateEnds): BeadEnd => ({
     toe: place(plate.frame, root.toe),
@@ -48,7 +41,7 @@ export function rootBead(
   });
   const both = [endOf(plates[0], ends[0]), endOf(plates[1], ends[1])] as const;
   checkChord('rootPast1', both[0].toe, both[1].toe, shape);
-  return { contour: bead(both, 'right', shape), beadField: 'rootHeight' };
+  return { contour: bead(both, 'right', shape), isBead: true, field: 'rootHeight' };
 }
 
 function checkChord(field: string, toe1: Point, toe2: Point, shape: BeadShape): void {
@@ -60,5 +53,5 @@ function checkChord(field: string, toe1: Point, toe2: Point, shape: BeadShape): 
 
 /** A straight closure between two points: where the weld ends without a bead. */
 export function closure(contour: Contour): Bound {
-  return { contour, beadField: null };
+  return { contour, isBead: false, field: 'incompletePenetration' };
 }

@@ -35,7 +35,7 @@ export interface Neighbours {
  * boundary or under the plate's surface, or meets either farther on.
  */
 export function checkClear(bead: Bound, neighbours: readonly [Neighbours, Neighbours]): void {
-  const field = bead.beadField ?? 'capHeight';
+  const { field } = bead;
   const backwards = reverseContour(bead.contour);
   neighbours.forEach(({ outside, fusion, prepared, meets, turn }, i) => {
     const contour = i === 0 ? bead.contour : backwards;
@@ -45,13 +45,15 @@ export function checkClear(bead: Bound, neighbours: readonly [Neighbours, Neighb
     const toFusion = turnFrom(outward, leaving(fusion), turn);
     // a bead that keeps off the plate as prepared keeps off what lies under its surface too
     const eaten = meets || toBead > turnFrom(outward, leaving(prepared), turn) - LEAST_ANGLE;
-    if (toBead > toFusion - LEAST_ANGLE || (eaten && meetsBeyond(contour, fusion, toe))) {
-      refuse(field, null, 'joint_error_bead_below_fusion');
-    }
     // only a face that leans out over its toe can come down on the plate beside it
     const leansOut = extremeFromLine(contour, toe, outward).value > TOLERANCE;
-    if (toBead < LEAST_ANGLE || (leansOut && meetsBeyond(contour, outside, toe))) {
+    // a direction in the metal counts as under the surface when that is nearer than the boundary
+    const under = toBead < LEAST_ANGLE || 2 * Math.PI - toBead < toBead - toFusion;
+    if (under || (leansOut && meetsBeyond(contour, outside, toe))) {
       refuse(field, null, 'joint_error_bead_onto_plate');
+    }
+    if (toBead > toFusion - LEAST_ANGLE || (eaten && meetsBeyond(contour, fusion, toe))) {
+      refuse(field, null, 'joint_error_bead_below_fusion');
     }
   });
 }
@@ -59,8 +61,7 @@ export function checkClear(bead: Bound, neighbours: readonly [Neighbours, Neighb
 /** Refuses a weld whose upper and lower bound meet: nothing of it would be left there. */
 export function checkThickness(bottom: Bound, top: Bound): void {
   if (intersectContours(bottom.contour, top.contour).length === 0) return;
-  const field = top.beadField ?? bottom.beadField ?? 'incompletePenetration';
-  refuse(field, null, 'joint_error_bead_through_weld');
+  refuse(top.isBead ? top.field : bottom.field, null, 'joint_error_bead_through_weld');
 }
 
 function meetsBeyond(bead: Contour, other: Contour, toe: Point): boolean {

@@ -11,6 +11,7 @@ import {
 import type { Contour, Location, Region } from '../../geometry/index.ts';
 import { refuse } from '../refuse.ts';
 import { regionThrough, via } from './outline.ts';
+import { both, type Pair } from './pair.ts';
 
 /**
  * The surface of one plate as prepared, from the weld's lower end to its upper:
@@ -27,8 +28,10 @@ export interface Wall {
 /** The upper or lower bound of a weld, from plate 1 to plate 2. */
 export interface Bound {
   readonly contour: Contour;
-  /** an exposed bead, which may have eaten into a plate, with the field that shapes it; null for a straight closure */
-  readonly beadField: 'capHeight' | 'rootHeight' | null;
+  /** an exposed bead, which may have eaten into a plate, or a straight closure */
+  readonly isBead: boolean;
+  /** the joint's field that shapes it */
+  readonly field: 'capHeight' | 'rootHeight' | 'incompletePenetration';
 }
 
 /** Where a bead meets a wall, as places along each. */
@@ -38,19 +41,18 @@ interface Meeting {
 }
 
 /** Meetings of a bead with each plate's wall other than its toe, from the toe inward. */
-export type BeadMeetings = readonly [readonly Meeting[], readonly Meeting[]];
+export type BeadMeetings = Pair<readonly Meeting[]>;
 
 /** The places where a bead, having left its toes, meets the plates as prepared again. */
-export function meetings(bead: Bound, walls: readonly [Wall, Wall]): BeadMeetings {
-  const along = (i: 0 | 1): readonly Meeting[] => {
-    const { contour } = bead;
+export function meetings(bead: Bound, walls: Pair<Wall>): BeadMeetings {
+  const { contour } = bead;
+  return both((i) => {
     const toe = i === 0 ? contour[0]?.a : contour[contour.length - 1]?.b;
     const found = intersectContours(contour, walls[i].contour)
       .filter(({ point }) => toe !== undefined && !nearPoint(point, toe))
       .map(({ a, b }) => ({ bead: placeOn(contour, a), wall: placeOn(walls[i].contour, b) }));
     return i === 0 ? found : found.reverse();
-  };
-  return [along(0), along(1)];
+  });
 }
 
 /**
@@ -59,7 +61,7 @@ export function meetings(bead: Bound, walls: readonly [Wall, Wall]): BeadMeeting
  * and crests beside a hollow that has eaten into a plate are parts of their own.
  */
 export function depositsOf(
-  walls: readonly [Wall, Wall],
+  walls: Pair<Wall>,
   bottom: Bound,
   top: Bound,
   bottomMeetings: BeadMeetings | null,
@@ -113,19 +115,19 @@ interface Clipped {
   /** the part of the bound that lies outside both plates */
   readonly contour: Contour;
   /** where it ends on each wall */
-  readonly ends: readonly [number, number];
+  readonly ends: Pair<number>;
   /** metal between a toe and the place where the bead has eaten into the plate */
   readonly crests: readonly Region[];
 }
 
 function clip(
   bound: Bound,
-  walls: readonly [Wall, Wall],
+  walls: Pair<Wall>,
   found: BeadMeetings | null,
   level: 'bottom' | 'top',
 ): Clipped {
   const { contour } = bound;
-  const toes: readonly [Meeting, Meeting] =
+  const toes: Pair<Meeting> =
     level === 'bottom'
       ? [
           { bead: 0, wall: 0 },
@@ -135,12 +137,11 @@ function clip(
           { bead: 0, wall: walls[0].contour.length },
           { bead: contour.length, wall: walls[1].contour.length },
         ];
+  const way = both((i) => [toes[i], ...(found?.[i] ?? [])]);
+  if (!keepsOrder(way, level)) refuse(bound.field, null, 'joint_error_bead_through_edge');
   const crests: Region[] = [];
-  const inner = ([0, 1] as const).map((i) => {
-    let outer = toes[i];
-    for (const meeting of found?.[i] ?? []) {
-      const inwards = level === 'bottom' ? meeting.wall > outer.wall : meeting.wall < outer.wall;
-      if (!inwards) refuse(bound.beadField ?? 'capHeight', null, 'joint_error_bead_through_edge');
+  const inner = both((i) =>
+    way[i].reduce((outer, meeting) => {
       const [a, b] = i === 0 ? [outer, meeting] : [meeting, outer];
       const crest = regionThrough(
         cut(contour, a.bead, b.bead),
@@ -152,18 +153,29 @@ function clip(
       if (crest !== null && contourArea(crest) > 0 === (level === 'bottom')) {
         crests.push(level === 'bottom' ? crest : reverseContour(crest));
       }
-      outer = meeting;
-    }
-    return outer;
-  }) as [Meeting, Meeting];
-  if (!(inner[0].bead <= inner[1].bead)) {
-    refuse(bound.beadField ?? 'capHeight', null, 'joint_error_bead_through_edge');
-  }
+      return meeting;
+    }),
+  );
   return {
     contour: found === null ? contour : cut(contour, inner[0].bead, inner[1].bead),
     ends: [inner[0].wall, inner[1].wall],
     crests,
   };
+}
+
+/** Whether a bead meets the walls one after another, inward from toe 1 and then outward to toe 2. */
+function keepsOrder([way1, way2]: Pair<readonly Meeting[]>, level: 'bottom' | 'top'): boolean {
+  const inward = level === 'bottom' ? 1 : -1;
+  const along = [...way1, ...[...way2].reverse()];
+  const goesInward = (way: readonly Meeting[]): boolean =>
+    way.every(
+      (meeting, i) => i === 0 || (meeting.wall - (way[i - 1] as Meeting).wall) * inward > 0,
+    );
+  return (
+    goesInward(way1) &&
+    goesInward(way2) &&
+    along.every((meeting, i) => i === 0 || meeting.bead >= (along[i - 1] as Meeting).bead)
+  );
 }
 
 /** The stretch of a wall between two places; its one point when they meet. */

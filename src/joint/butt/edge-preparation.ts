@@ -1,5 +1,5 @@
 import { arc, line } from '../../geometry/index.ts';
-import type { Contour, Segment } from '../../geometry/index.ts';
+import type { Contour, Point, Segment } from '../../geometry/index.ts';
 import { deg, toRad } from '../../units/index.ts';
 import type { ButtJoint, PlateNumber } from '../joint.ts';
 import { inMm, refuse } from '../refuse.ts';
@@ -105,17 +105,17 @@ export function portionOf(edge: PreparedEdge, from: number, to: number): Contour
     }
     const a = { x: setbackAt(edge, low), y: low };
     const b = { x: setbackAt(edge, high), y: high };
-    portion.push(piece === edge.hollow ? arc(a, b, bulgeBetween(edge, low, high)) : line(a, b));
+    portion.push(
+      piece === edge.hollow ? stretchOfHollow(edge.hollowRadius, piece, a, b) : line(a, b),
+    );
   }
   return portion;
 }
 
-/** Bulge of the curve of a U between two heights: its direction turns as its radius does, from straight down. */
-function bulgeBetween(edge: PreparedEdge, low: number, high: number): number {
-  const foot = edge.hollow?.a.y ?? 0;
-  const turned = (height: number): number =>
-    Math.atan2(setbackAt(edge, height), edge.hollowRadius - (height - foot));
-  return Math.tan((turned(high) - turned(low)) / 4);
+/** A stretch of the curve of a U: its direction turns as its radius does, from straight down at the foot. */
+function stretchOfHollow(size: number, { a: foot }: Segment, from: Point, to: Point): Segment {
+  const turned = ({ x, y }: Point): number => Math.atan2(x, size - (y - foot.y));
+  return arc(from, to, Math.tan((turned(to) - turned(from)) / 4));
 }
 
 function pieceAt(edge: PreparedEdge, height: number): Segment {
@@ -182,15 +182,15 @@ function hollowEdge(
       thickness: inMm(thickness),
     });
   }
-  // no radius leaves a plain bevel
-  const sharp = radius < LEAST_LENGTH;
-  const start = sharp ? foot : tangentPoint;
-  const faceEdge = { x: start.x + (thickness - start.y) * slope(bevel), y: thickness };
+  const faceEdge = {
+    x: tangentPoint.x + (thickness - tangentPoint.y) * slope(bevel),
+    y: thickness,
+  };
   return edgeOf(thickness, {
     rootFace: line({ x: 0, y: 0 }, foot),
-    hollow: sharp ? null : arc(foot, tangentPoint, Math.tan((Math.PI / 2 - angle) / 4)),
-    hollowRadius: sharp ? 0 : radius,
-    faceBevel: line(start, faceEdge),
+    hollow: arc(foot, tangentPoint, Math.tan((Math.PI / 2 - angle) / 4)),
+    hollowRadius: radius,
+    faceBevel: line(tangentPoint, faceEdge),
   });
 }
 

@@ -6,11 +6,12 @@ import type { Side } from '../section.ts';
 import { backingOf, stripRegion, topOfBacking } from './backing.ts';
 import { setbackAt } from './edge-preparation.ts';
 import { through, via } from './outline.ts';
+import { grooveOf } from './groove.ts';
 import { both, type Pair } from './pair.ts';
 import { plateRegion } from './plate-region.ts';
 import { place } from './plate-frame.ts';
 import { rootWithoutBead } from './root-side.ts';
-import { edgeBetween, grooveOf, type SetUp } from './set-up.ts';
+import { edgeBetween, type SetUp } from './set-up.ts';
 import { farSetback } from './walks.ts';
 import type { Shapes } from './welded.ts';
 

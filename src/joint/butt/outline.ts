@@ -31,14 +31,20 @@ export function via(point: Point): Contour {
   return [line(point, point)];
 }
 
-/** The closed outline through the parts; null when it encloses nothing. */
-export function regionThrough(...parts: readonly Contour[]): Region | null {
+/** The closed outline through the parts. */
+export function outlineThrough(...parts: readonly Contour[]): Region {
   const walked = through(...parts);
-  const first = walked[0];
   const last = walked[walked.length - 1];
-  // nothing to enclose
-  if (first === undefined || last === undefined) return null;
-  if (!nearPoint(last.b, first.a)) walked.push(line(last.b, first.a));
-  else if (last.b !== first.a) walked[walked.length - 1] = { ...last, b: first.a };
-  return Math.abs(contourArea(walked)) <= NO_AREA ? null : walked;
+  const start = walked[0]?.a;
+  // nothing to close
+  if (last === undefined || start === undefined) return [];
+  if (nearPoint(last.b, start)) walked[walked.length - 1] = { ...last, b: start };
+  else walked.push(line(last.b, start));
+  return walked;
+}
+
+/** The same where it may come to nothing: null when it encloses no area. */
+export function regionThrough(...parts: readonly Contour[]): Region | null {
+  const outline = outlineThrough(...parts);
+  return Math.abs(contourArea(outline)) <= NO_AREA ? null : outline;
 }

@@ -1,7 +1,7 @@
 import { reverseContour } from '../../geometry/index.ts';
 import type { Contour, Region } from '../../geometry/index.ts';
 import type { PlateNumber } from '../joint.ts';
-import { regionThrough } from './outline.ts';
+import { outlineThrough } from './outline.ts';
 
 /**
  * A plate walked counter-clockwise, its far end straight: `root` and `face` run
@@ -13,11 +13,7 @@ export function plateRegion(
   climb: Contour,
   face: Contour,
 ): Region {
-  const region =
-    plate === 1
-      ? regionThrough(reverseContour(root), climb, face)
-      : regionThrough(reverseContour(face), reverseContour(climb), root);
-  // a plate runs on past the joint
-  if (region === null) throw new Error('A plate has an area.');
-  return region;
+  return plate === 1
+    ? outlineThrough(reverseContour(root), climb, face)
+    : outlineThrough(reverseContour(face), reverseContour(climb), root);
 }

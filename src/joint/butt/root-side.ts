@@ -1,5 +1,5 @@
-import { contourEnd, line } from '../../geometry/index.ts';
-import type { Contour, Point } from '../../geometry/index.ts';
+import { contourEnd, contourStart, line } from '../../geometry/index.ts';
+import type { Contour } from '../../geometry/index.ts';
 import type { Side } from '../section.ts';
 import { assembleSide } from '../side.ts';
 import { restsOn, roundBacking, type Backing } from './backing.ts';
@@ -20,7 +20,7 @@ export function rootWithoutBead(set: SetUp, walks: Pair<Walk>, backing: Backing 
   const grooveEdges = both((i) => set.plates[i].root.origin);
   const surfaces = both((i) => set.plates[i].root);
   if (backing === null) {
-    const [from, to] = both((i) => startOf(walks[i], grooveEdges[i]));
+    const [from, to] = both((i) => contourStart(walks[i].beyond));
     const between = through(via(from), via(to));
     return assembleSide({ surfaces, grooveEdges, bead: null, walks, between });
   }
@@ -34,8 +34,4 @@ export function rootWithoutBead(set: SetUp, walks: Pair<Walk>, backing: Backing 
   });
   const between = roundBacking(backing, set);
   return assembleSide({ surfaces, grooveEdges, bead: null, walks: past, between });
-}
-
-function startOf({ beyond }: Walk, grooveEdge: Point): Point {
-  return beyond[0]?.a ?? grooveEdge;
 }

@@ -1,7 +1,6 @@
-import { extremeFromLine, intersectContours, line, reverseContour } from '../../geometry/index.ts';
+import { contourStart, extremeFromLine, line, reverseContour } from '../../geometry/index.ts';
 import type { Contour } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
-import { refuse } from '../refuse.ts';
 import { walkSurface, type SurfaceFlaws, type SurfaceWalk } from '../surface-walk.ts';
 import { setbackAt } from './edge-preparation.ts';
 import { place } from './plate-frame.ts';
@@ -38,16 +37,15 @@ export function walkFace(
   const { toe, onEdge } = ends.face;
   const bumps = joint.spatter.filter((bump) => bump.plate === number);
   const fromToe = number === 1 ? bead : reverseContour(bead);
-  const start = fromToe[0]?.a ?? face.origin;
   const walk = walkFrom(plate, 'face', ends, {
     undercut: ends.faceUndercut,
     spatter: bumps,
     // nothing sticks where weld metal hangs over the surface
-    covered: bumps.length === 0 ? 0 : Math.max(0, extremeFromLine(bead, start, face.along).value),
+    covered:
+      bumps.length === 0
+        ? 0
+        : Math.max(0, extremeFromLine(bead, contourStart(fromToe), face.along).value),
   });
-  if (walk.spatter.some((bump) => intersectContours(bump, bead).length > 0)) {
-    refuse('spatter', null, 'joint_error_spatter_in_weld');
-  }
   const bareEdge = onEdge ? edgeBetween(plate, toe.y, edge.thickness) : [];
   return after(bareEdge, bareEdge, walk);
 }

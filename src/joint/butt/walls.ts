@@ -3,10 +3,9 @@ import type { Contour } from '../../geometry/index.ts';
 import type { Wall } from './deposit.ts';
 import { portionOf, setbackAt } from './edge-preparation.ts';
 import { highReach, lowReach, type WeldEnd } from './fusion.ts';
+import { both, type Pair } from './pair.ts';
 import { placeContour } from './plate-frame.ts';
 import type { SetPlate, SetUp } from './set-up.ts';
-
-type Pair<T> = readonly [T, T];
 
 /** The plates as prepared between the ends of one weld, with the stretch on which they touch marked. */
 export function wallsBetween(
@@ -14,10 +13,10 @@ export function wallsBetween(
   lower: Pair<WeldEnd>,
   upper: Pair<WeldEnd>,
 ): Pair<Wall> {
-  const spans = ([0, 1] as const).map((i) => ({
+  const spans = both((i): Span => ({
     from: lowReach(lower[i]).edge,
     to: highReach(upper[i], plates[i].edge.thickness).edge,
-  })) as [Span, Span];
+  }));
   // a weld that begins above the touching stretch, or ends below it, is not divided by it
   const divided =
     contact !== null &&
@@ -25,11 +24,10 @@ export function wallsBetween(
       ({ from }, i) => lower[0].onEdge && from >= contact.high[i as 0 | 1] - TOLERANCE,
     ) &&
     !spans.every(({ to }, i) => upper[0].onEdge && to <= contact.low[i as 0 | 1] + TOLERANCE);
-  return [0, 1].map((i) => {
-    const at = i as 0 | 1;
-    const marks: Span | null = divided ? { from: contact.low[at], to: contact.high[at] } : null;
-    return wall(plates[at], lower[at], upper[at], spans[at], marks);
-  }) as [Wall, Wall];
+  return both((i) => {
+    const touching: Span | null = divided ? { from: contact.low[i], to: contact.high[i] } : null;
+    return wall(plates[i], lower[i], upper[i], spans[i], touching);
+  });
 }
 
 interface Span {

@@ -3,6 +3,7 @@ import { inMm, refuse } from '../refuse.ts';
 import { checkUndercut, faceUndercut, type Undercut } from '../undercut.ts';
 import { LEAST_LENGTH, setbackAt } from './edge-preparation.ts';
 import { highReach, lowReach, type WeldEnd } from './fusion.ts';
+import { both, type Pair } from './pair.ts';
 import { heightOn, place } from './plate-frame.ts';
 import type { SetPlate, SetUp } from './set-up.ts';
 
@@ -18,19 +19,15 @@ export interface PlateEnds {
   readonly root: WeldEnd;
   readonly face: WeldEnd;
   /** heights of the strip left unfused in the middle of a two-sided joint: top of the root weld, bottom of the face weld */
-  readonly strip: readonly [WeldEnd, WeldEnd] | null;
+  readonly strip: Pair<WeldEnd> | null;
   readonly faceUndercut: Undercut;
   readonly rootUndercut: Undercut;
 }
 
 /** The ends of the weld on both plates. */
-export function weldEnds(
-  joint: ButtJoint,
-  set: SetUp,
-  seated: readonly [boolean, boolean],
-): readonly [PlateEnds, PlateEnds] {
+export function weldEnds(joint: ButtJoint, set: SetUp, seated: Pair<boolean>): Pair<PlateEnds> {
   const strips = stripHeights(joint, set);
-  const endsOf = (i: 0 | 1): PlateEnds => {
+  return both((i) => {
     const plate = set.plates[i];
     const ends: PlateEnds = {
       face: faceEnd(joint, plate),
@@ -39,11 +36,10 @@ export function weldEnds(
       faceUndercut: faceUndercut(joint, plate.number),
       rootUndercut: rootUndercut(joint, plate.number),
     };
-    checkOpen(plate, ends.face, set.contact?.high[i] ?? 0);
+    checkOpen(plate, ends.face, set.contact?.high[i] ?? -Infinity);
     checkRoom(plate, ends);
     return ends;
-  };
-  return [endsOf(0), endsOf(1)];
+  });
 }
 
 /** The undercut of the root toe on this plate, as the joint gives it. */
@@ -124,7 +120,7 @@ function onEdge({ edge }: SetPlate, height: number, shield = 0): WeldEnd {
  * Heights between which a two-sided joint is left unfused on each plate: centred
  * on the root face, and on a square plate 2 level with plate 1's; null for none.
  */
-function stripHeights(joint: ButtJoint, { plates, twoSided }: SetUp) {
+function stripHeights(joint: ButtJoint, { plates, twoSided }: SetUp): Pair<Pair<number>> | null {
   const height = joint.incompletePenetration;
   if (!twoSided || height === 0) return null;
   const noseMiddle = ({ edge }: SetPlate): number =>
@@ -136,11 +132,8 @@ function stripHeights(joint: ButtJoint, { plates, twoSided }: SetUp) {
     plates[1].edge.rootBevel === null
       ? heightOn(plates[1].frame, place(plates[0].frame, { x: 0, y: middle1 }))
       : noseMiddle(plates[1]);
-  const around = (middle: number): readonly [number, number] => [
-    middle - height / 2,
-    middle + height / 2,
-  ];
-  return [around(middle1), around(middle2)] as const;
+  const around = (middle: number): Pair<number> => [middle - height / 2, middle + height / 2];
+  return [around(middle1), around(middle2)];
 }
 
 /** A face inside the groove must lie above where the edges touch, and so must an undercut beside it. */
@@ -155,30 +148,27 @@ function checkOpen({ number, edge }: SetPlate, face: WeldEnd, touchingTo: number
   );
 }
 
-/** Each weld must be left some height to fuse to, on either plate. */
+/** Each weld must be left some height to fuse to, on either plate, and no undercut may open into the groove. */
 function checkRoom({ number, edge }: SetPlate, { root, face, strip }: PlateEnds): void {
   const low = lowReach(root).free;
   const high = highReach(face, edge.thickness).free;
   const spans = strip === null ? [high - low] : [strip[0].toe.y - low, high - strip[1].toe.y];
-  if (spans.every((span) => span >= LEAST_LENGTH)) {
-    // under an undercut the boundary, or the bare edge, must not lie farther back than the undercut begins
-    const brim = (end: WeldEnd, height: number): number =>
-      end.onEdge ? setbackAt(edge, height) : end.toe.x;
-    if (face.shield > 0 && setbackAt(edge, high) > brim(face, edge.thickness)) {
-      refuse(`undercut${number}Depth`, null, 'joint_error_undercut_into_groove');
-    }
-    if (root.shield > 0 && setbackAt(edge, low) > brim(root, 0)) {
-      refuse(`rootUndercut${number}Depth`, null, 'joint_error_undercut_into_groove');
-    }
-    return;
+  if (spans.some((span) => span < LEAST_LENGTH)) {
+    const flaws = [
+      { field: 'incompletePenetration', there: strip !== null || root.onEdge },
+      { field: `rootUndercut${number}Depth`, there: root.shield > 0 },
+      { field: `capDrop${number}`, there: face.onEdge },
+    ];
+    const field = flaws.find(({ there }) => there)?.field ?? `undercut${number}Depth`;
+    refuse(field, null, 'joint_error_nothing_left_to_fuse');
   }
-  const field =
-    strip !== null || root.onEdge
-      ? 'incompletePenetration'
-      : root.shield > 0
-        ? `rootUndercut${number}Depth`
-        : face.onEdge
-          ? `capDrop${number}`
-          : `undercut${number}Depth`;
-  refuse(field, null, 'joint_error_nothing_left_to_fuse');
+  // under an undercut the boundary, or the bare edge, must not lie farther back than the undercut begins
+  const brim = (end: WeldEnd, height: number): number =>
+    end.onEdge ? setbackAt(edge, height) : end.toe.x;
+  if (face.shield > 0 && setbackAt(edge, high) > brim(face, edge.thickness)) {
+    refuse(`undercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+  }
+  if (root.shield > 0 && setbackAt(edge, low) > brim(root, 0)) {
+    refuse(`rootUndercut${number}Depth`, null, 'joint_error_undercut_into_groove');
+  }
 }

@@ -7,10 +7,11 @@ import { assembleSide } from '../side.ts';
 import { backingOf, stripRegion, topOfBacking } from './backing.ts';
 import { closure } from './beads.ts';
 import { depositsOf } from './deposit.ts';
+import { grooveOf } from './groove.ts';
 import { both, type Pair } from './pair.ts';
 import { plateRegion } from './plate-region.ts';
 import { rootWithoutBead } from './root-side.ts';
-import { edgeBetween, grooveOf, type SetUp } from './set-up.ts';
+import { edgeBetween, type SetUp } from './set-up.ts';
 import { walkFace, walkRoot, type PlateWalk } from './walks.ts';
 import { weldEnds } from './weld-ends.ts';
 import { beadMeetings, unfusedHeights, weldRegion, weldsOf, type Weld } from './welds.ts';
@@ -55,10 +56,9 @@ export function welded(joint: ButtJoint, set: SetUp): Shapes {
     backing: backing && stripRegion(backing, bottom.contour),
     spatter: [...faceWalks[0].spatter, ...faceWalks[1].spatter],
     face: beadSide(set, 'face', top.contour, faceWalks),
-    root:
-      bottom.beadField === null
-        ? rootWithoutBead(set, rootWalks, backing)
-        : beadSide(set, 'root', bottom.contour, rootWalks),
+    root: bottom.isBead
+      ? beadSide(set, 'root', bottom.contour, rootWalks)
+      : rootWithoutBead(set, rootWalks, backing),
     groove: grooveOf(set, unfused),
   };
 }

@@ -7,10 +7,11 @@ import { closure, faceBead, rootBead } from './beads.ts';
 import { checkClear, checkThickness, type Neighbours } from './clearance.ts';
 import { meetings, type BeadMeetings, type Bound, type Wall } from './deposit.ts';
 import { fusionBoundary, type WeldEnd } from './fusion.ts';
-import { regionThrough, through, via } from './outline.ts';
+import { heightOver, within } from './groove.ts';
+import { outlineThrough, through, via } from './outline.ts';
 import { both, type Pair } from './pair.ts';
 import { cornersOf, place, placeContour } from './plate-frame.ts';
-import { heightOver, within, type SetUp } from './set-up.ts';
+import type { SetUp } from './set-up.ts';
 import { wallsBetween } from './walls.ts';
 import type { PlateWalk } from './walks.ts';
 import type { PlateEnds } from './weld-ends.ts';
@@ -92,22 +93,19 @@ export function beadMeetings(
     return found;
   };
   return {
-    bottom: bottom.beadField === null ? null : check(bottom, rootWalks, 'root'),
-    top: top.beadField === null ? null : check(top, faceWalks, 'face'),
+    bottom: bottom.isBead ? check(bottom, rootWalks, 'root') : null,
+    top: top.isBead ? check(top, faceWalks, 'face') : null,
   };
 }
 
 /** The weld metal, melted base metal included. */
 export function weldRegion({ bottom, top, fusion }: Weld): Region {
-  const region = regionThrough(
+  return outlineThrough(
     bottom.contour,
     fusion[1],
     reverseContour(top.contour),
     reverseContour(fusion[0]),
   );
-  // its ends on each plate lie apart, so it encloses something
-  if (region === null) throw new Error('A weld has an area.');
-  return region;
 }
 
 /**
