@@ -18,6 +18,9 @@ export interface SceneWords {
   /** "{name}, governs": the throat that the size follows from */
   readonly governs: (name: string) => string;
   readonly governsShort: (name: string) => string;
+  /** "5 mm, drawn 9.5 : 1", and how many dimensions found no room */
+  readonly scale: (bar: string, scale: string) => string;
+  readonly notShown: (count: number) => string;
   /** captions of the allowed band; '' where it has no such limit */
   readonly least: (band: AllowedBand, kind: Section['kind']) => string;
   readonly most: (band: AllowedBand, kind: Section['kind']) => string;

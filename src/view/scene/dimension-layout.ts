@@ -21,7 +21,7 @@ export interface DimensionLayout {
 }
 
 /** A dimension that could only be drawn at a higher cost than this is left out. */
-const TOO_UGLY = 110;
+const TOO_UGLY = 75;
 
 /**
  * Lays the dimensions out in order of rank, each in its cheapest free place.

@@ -1,5 +1,5 @@
 import { boxesMeet, type LabelBox, type Line, lineMeetsBox } from './label-box.ts';
-import { anyMeets, countCrossings, type LineGrid } from './line-grid.ts';
+import { anyMeets, countCrossings, type LineGrid, runsBeside } from './line-grid.ts';
 
 /** Free paper between a label and the outline, and between two labels, px. */
 const OFF_OUTLINE = 2;
@@ -13,6 +13,7 @@ const COST = {
   lineOverLine: 10,
   lineOverExtension: 3,
   lineOverOutline: 40,
+  besideLine: 16,
 } as const;
 
 /**
@@ -82,7 +83,8 @@ export function lineCost(sheet: DrawingSheet, line: Line): number {
   return (
     COST.lineOverLine * countCrossings(sheet.firm, line) +
     COST.lineOverExtension * countCrossings(sheet.thin, line) +
-    COST.lineOverOutline * countCrossings(sheet.outline, line)
+    COST.lineOverOutline * countCrossings(sheet.outline, line) +
+    (runsBeside(sheet.firm, line) ? COST.besideLine : 0)
   );
 }
 

@@ -130,6 +130,17 @@ function filletPoints(section: Section, { margins, depthShare }: Sheet): readonl
     const carrying = section.face.surfaces[plate];
     const toe = section.face.toes?.[plate] ?? along(carrying, FIT_UP_REACH);
     seen.push({ point: toe, room: scale(carrying.along, air[plate]) });
+    // The other leg is carried out from its toe along this surface.
+    const otherToe = section.face.toes?.[1 - plate];
+    const reach = dot(subtract(toe, carrying.origin), carrying.along);
+    if (otherToe !== undefined) {
+      const beside = add(otherToe, scale(carrying.along, reach));
+      seen.push({ point: beside, room: scale(carrying.along, air[plate] * 0.9) });
+    }
+    const undercut = section.face.undercuts[plate].at(-1)?.b;
+    if (undercut !== undefined) {
+      seen.push({ point: undercut, room: scale(carrying.along, air[plate] * 0.8) });
+    }
     const { face, opposite } = section.plateSurfaces[plate];
     const broad = sameLine(face, carrying);
     const start = broad ? toe : face.origin;

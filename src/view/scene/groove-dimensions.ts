@@ -14,6 +14,8 @@ import { toPx } from './view-transform.ts';
 /** Order of placing; the last are the first to be dropped. */
 const RANK = { opening: 10, angle: 15, rootFace: 20, bevel: 25, width: 40, radius: 45 } as const;
 const SAME = 5e-3;
+/** Room between the groove edges and the arc of the groove angle, px. */
+const OFF_EDGES = 26;
 
 /** The dimensions of a prepared groove before it is welded. */
 export function grooveDimensions(context: DimensionContext): readonly DimensionRequest[] {
@@ -44,9 +46,18 @@ function rootOpening(context: DimensionContext): readonly DimensionRequest[] {
   ];
 }
 
+/** How far out the groove angle's arc stands: its vertex and the farther groove edge, px. */
+function arcReach({ view }: DimensionContext, vertex: Point, edges: readonly Point[]) {
+  const at = toPx(view, vertex);
+  const placed = edges.map((edge) => toPx(view, edge));
+  const far = Math.max(...placed.map((edge) => distance(edge, at))) + OFF_EDGES;
+  const high = Math.min(...placed.map((edge) => edge.y));
+  return { far, aboveEdges: far - (at.y - high) };
+}
+
 /** The groove angle spans the groove above its edges, whose bevels are carried out to it. */
 function grooveAngles(context: DimensionContext): readonly DimensionRequest[] {
-  const { section, view } = context;
+  const { section } = context;
   const requests: DimensionRequest[] = [];
   for (const [id, side] of [
     ['grooveAngle', section.face],
@@ -54,10 +65,8 @@ function grooveAngles(context: DimensionContext): readonly DimensionRequest[] {
   ] as const) {
     const want = wanted(context, id, 'angle', RANK.angle);
     if (want === null || side?.grooveEdges == null) continue;
-    const vertex = toPx(view, want.witness.vertex);
-    const edges = side.grooveEdges.map((edge) => toPx(view, edge));
-    const far = Math.max(...edges.map((edge) => distance(edge, vertex)));
-    requests.push(angleRequest(context, want, [far + 26, far + 40, far + 16, far + 60]));
+    const { far } = arcReach(context, want.witness.vertex, side.grooveEdges);
+    requests.push(angleRequest(context, want, [far, far + 14, far - 10, far + 34]));
   }
   return requests;
 }
@@ -114,8 +123,12 @@ function grooveWidth(context: DimensionContext): readonly DimensionRequest[] {
   const want = wanted(context, 'grooveWidth', 'distance', RANK.width);
   if (want === null) return [];
   const { normal } = context.section.face.surfaces[0];
-  const off = onScreen(normal);
-  return [{ ...small(context, want, off, [92, 110, 74, 40], 'to'), label: 'on' }];
+  const angle = context.measurements.values.grooveAngle?.witness;
+  const { from, to } = want.witness;
+  const above =
+    angle?.kind === 'angle' ? arcReach(context, angle.vertex, [from, to]).aboveEdges : 0;
+  const levels = [above + 36, above + 54, above + 72, 30];
+  return [{ ...small(context, want, onScreen(normal), levels, 'to'), label: 'on' }];
 }
 
 function rootRadius(context: DimensionContext): readonly DimensionRequest[] {

@@ -96,6 +96,40 @@ export function countCrossings(grid: LineGrid, line: Line): number {
   return found.length;
 }
 
+/** Two lines nearer than this that run the same way are hard to tell apart, px; nearer than the least they are one. */
+const CROWDED = { least: 1.5, most: 12, overlap: 6 } as const;
+
+/** Whether a line of the grid runs alongside the line, too near to be told from it. */
+export function runsBeside(grid: LineGrid, line: Line): boolean {
+  const left = cellOf(Math.min(line.x1, line.x2) - CROWDED.most, grid.columns);
+  const right = cellOf(Math.max(line.x1, line.x2) + CROWDED.most, grid.columns);
+  const bottom = cellOf(Math.max(line.y1, line.y2) + CROWDED.most, grid.rows);
+  const top = cellOf(Math.min(line.y1, line.y2) - CROWDED.most, grid.rows);
+  for (let row = top; row <= bottom; row++) {
+    for (let column = left; column <= right; column++) {
+      const cell = grid.cells[row * grid.columns + column];
+      if (cell?.some((other) => isBeside(line, other)) === true) return true;
+    }
+  }
+  return false;
+}
+
+function isBeside(line: Line, other: Line): boolean {
+  const dx = line.x2 - line.x1;
+  const dy = line.y2 - line.y1;
+  const length = Math.hypot(dx, dy);
+  const size = Math.hypot(other.x2 - other.x1, other.y2 - other.y1);
+  // a line of no length runs nowhere
+  if (length < CROWDED.overlap || size < CROWDED.overlap) return false;
+  const turn = dx * (other.y2 - other.y1) - dy * (other.x2 - other.x1);
+  if (Math.abs(turn) > 0.05 * length * size) return false;
+  const aside = Math.abs(dx * (other.y1 - line.y1) - dy * (other.x1 - line.x1)) / length;
+  if (aside < CROWDED.least || aside > CROWDED.most) return false;
+  const p = (dx * (other.x1 - line.x1) + dy * (other.y1 - line.y1)) / length;
+  const q = (dx * (other.x2 - line.x1) + dy * (other.y2 - line.y1)) / length;
+  return Math.min(length, Math.max(p, q)) - Math.max(0, Math.min(p, q)) > CROWDED.overlap;
+}
+
 const TOUCH = 3;
 
 /**

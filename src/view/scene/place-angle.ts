@@ -27,6 +27,7 @@ const OFF_ARC = 6;
 const LEADERS = [18, 30, 44, 60, 80, 104, 132] as const;
 /** Places along the arc for the label, as shares of it, best first. */
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
+const LEADER_SHARE = 0.38;
 const COST = { radius: 2, share: 12, landing: 12, leaderPx: 0.1 } as const;
 
 type Drawn = Omit<Placement, 'box' | 'anchor'>;
@@ -95,8 +96,9 @@ function offerOnLanding(
   drawn: Drawn,
 ): void {
   const { sheet, lettering } = search;
-  const middle = (start + end) / 2;
-  const [ux, uy] = [Math.cos(middle), Math.sin(middle)];
+  // Off the middle, where the throat of a weld runs.
+  const angle = start + (end - start) * LEADER_SHARE;
+  const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
   const foot = { x: vertex.x + ux * radius, y: vertex.y + uy * radius };
   for (const length of LEADERS) {
     const cost = drawn.cost + length * COST.leaderPx;

@@ -20,6 +20,9 @@ export function sceneWords(reading: Reading): SceneWords {
     value: (measurement) => valueText(measurement, reading),
     governs: (throat) => say('scene_governs', { name: throat }),
     governsShort: (throat) => say('scene_governs_short', { name: throat }),
+    scale: (bar, scale) => say('scene_scale', { bar, scale }),
+    notShown: (count) =>
+      count === 1 ? say('scene_not_shown_one') : say('scene_not_shown', { count }),
     least: ({ leastLeg1, leastLeg2, below }, kind) => {
       if (kind === 'butt')
         return below === null ? '' : say('scene_least_cap', { depth: shown(below) });

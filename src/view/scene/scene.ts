@@ -13,6 +13,7 @@ import { layOut } from './dimension-layout.ts';
 import { type DimensionRequest, LETTERING, type Lettering } from './dimension-request.ts';
 import { type DrawnDimension, drawnDimensions } from './drawn-dimension.ts';
 import type { DrawingSheet } from './drawing-sheet.ts';
+import { type DrawingFoot, drawingFoot } from './drawing-foot.ts';
 import { filletDimensions } from './fillet-dimensions.ts';
 import { fitAt, fitView } from './fit-view.ts';
 import { type LabelBox, type Line, uprightBox } from './label-box.ts';
@@ -20,7 +21,7 @@ import { copyGrid, lineGrid } from './line-grid.ts';
 import { otherDimensions } from './other-dimensions.ts';
 import { pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
-import { type BarLength, scaleBar, type ScaleBar, scaleText } from './scale-bar.ts';
+import type { BarLength } from './scale-bar.ts';
 import { linesOf, sectionBody, type SectionBody } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
@@ -67,11 +68,7 @@ export interface Scene {
   /** paper cut into extension lines where a landing crosses them */
   readonly cuts: string;
   readonly trueSize: TrueSize | null;
-  readonly bar: ScaleBar | null;
-  /** 9.5 : 1 */
-  readonly scaleText: string;
-  /** dimensions that found no room */
-  readonly notShown: number;
+  readonly foot: DrawingFoot;
   /** boxes of all labels and the visible edges, px, for what is placed later */
   readonly labels: readonly LabelBox[];
   readonly outline: readonly Line[];
@@ -121,7 +118,6 @@ export function composeScene(input: SceneInput): Scene {
     ...placement.extensions,
   ]);
   const taken = { labels, lines: [...thin, ...drawnLines] };
-  const dropped = layout.dropped.filter(({ kind }) => kind !== 'caption');
   return {
     view,
     sheet,
@@ -132,9 +128,14 @@ export function composeScene(input: SceneInput): Scene {
     held: heldLines.map((contour) => pathOf(view, contour)).join(''),
     ...drawnDimensions(layout.placed, lettering, lines),
     trueSize: placeTrueSize(section, sheet, view, lines, taken, input.trueScale),
-    bar: scaleBar(view.scale, sheet.width * 0.25, input.bars),
-    scaleText: scaleText(drawnScale(view, input.trueScale)),
-    notShown: dropped.length,
+    foot: drawingFoot(
+      sheet,
+      view.scale,
+      drawnScale(view, input.trueScale),
+      input.bars,
+      input.words,
+      layout.dropped.filter(({ kind }) => kind !== 'caption').length,
+    ),
     labels,
     outline: lines.outline,
   };

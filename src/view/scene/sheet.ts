@@ -56,7 +56,7 @@ export function sheetOf(width: number, height: number, manner: Manner): Sheet {
     margins: {
       above: between(84, height * 0.23, 140),
       beside: between(96, width * 0.24, 180),
-      flank: between(64, width * 0.17, 150),
+      flank: between(72, width * 0.2, 170),
       below: between(56, height * 0.15, 110),
       metal: between(40, width * 0.14, 110),
       under: between(14, height * 0.04, 28),

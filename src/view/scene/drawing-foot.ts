@@ -1,0 +1,45 @@
+import type { SceneWords } from './dimension-context.ts';
+import { type BarLength, scaleBar, type ScaleBar, scaleText } from './scale-bar.ts';
+import type { Sheet } from './sheet.ts';
+import { textWidth } from './text-width.ts';
+
+/** The line under the view: scale bar, drawn scale, and what found no room. */
+export interface DrawingFoot {
+  readonly bar: ScaleBar | null;
+  readonly scale: string;
+  readonly notShown: string;
+  readonly size: number;
+}
+
+const SIZE = { bench: 13, phone: 12, presenting: 24 } as const;
+/** Most of the sheet's width that the bar may take. */
+const BAR_SHARE = { bench: 0.25, phone: 0.3, presenting: 0.25 } as const;
+/** Between bar and words, and between the words at either end, px. */
+const GAP = 8;
+const APART = 16;
+
+/** The foot of a drawing; the bar is the longest round one that leaves room for the words. */
+export function drawingFoot(
+  sheet: Sheet,
+  pxPerMm: number,
+  times: number,
+  lengths: readonly BarLength[],
+  words: SceneWords,
+  notShown: number,
+): DrawingFoot {
+  const size = SIZE[sheet.manner];
+  const missing = notShown === 0 ? '' : words.notShown(notShown);
+  const drawn = scaleText(times);
+  const widest = Math.max(
+    0,
+    ...lengths.map(({ text }) => textWidth(words.scale(text, drawn), size, 400)),
+  );
+  const room = sheet.right - sheet.left - widest - GAP - APART - textWidth(missing, size, 400);
+  const bar = scaleBar(pxPerMm, Math.min(sheet.width * BAR_SHARE[sheet.manner], room), lengths);
+  return {
+    bar,
+    scale: bar === null ? '' : words.scale(bar.length.text, drawn),
+    notShown: missing,
+    size,
+  };
+}
