@@ -11,4 +11,8 @@ import App from './view/App.svelte';
 const target = document.getElementById('app');
 if (target === null) throw new Error('the page has no place for the program');
 const shelf = browserShelf(() => localStorage);
-mount(App, { target, props: { bench: await openBench(shelf, location.hash), shelf } });
+// Not awaited here: what the bench is read with is a chunk that itself imports this one, and would
+// wait for it to finish for ever.
+void openBench(shelf, location.hash).then((bench) => {
+  mount(App, { target, props: { bench, shelf } });
+});
