@@ -174,6 +174,7 @@ describe('the size that a sheet asks for', () => {
     expect(check.call).toBe('accept');
     expect(check.measured).toBeCloseTo(6.656402, 6);
     expect(check.limit).toBeCloseTo(6.656402, 6);
+    expect(check.reasons.map(({ key }) => key)).toEqual(['limits_reason_on_min']);
     expect(check.working?.substituted).toBe(
       '8 mm × 12 mm × sin(90°) / sqrt((8 mm)^2 + (12 mm)^2 − 2 × 8 mm × 12 mm × cos(90°))',
     );
@@ -254,6 +255,12 @@ describe('a set that says how far under its nominal a throat may be', () => {
     expect(unequal).toContain('5213:isoscelesThroat');
   });
 
+  it('leaves no leg check behind where it steps in for a specified throat', () => {
+    const ids = idsOf(fillet(), throat(5), iso);
+    expect(ids[0]).toBe('5213:isoscelesThroat');
+    expect(ids.every((id) => typeof id === 'string')).toBe(true);
+  });
+
   it('takes the deep throat too where penetration is proven', () => {
     const deep = fillet({ isoscelesThroat: 4.5, deepThroat: 5.2 });
     const sheet = { ...throat(5), penetrationProven: true };
@@ -313,6 +320,10 @@ describe('the preparation that a sheet asks for', () => {
     });
     expect(checkOf('sheet_max:grooveAngle', fitUp(), sheetWith()).name).toEqual({
       key: 'limits_name_groove_angle',
+    });
+    expect(checkOf('sheet_max:bevelAngle1', fitUp(), sheetWith()).name).toEqual({
+      key: 'limits_name_bevel_angle',
+      values: { side: 1 },
     });
     expect(checkOf('sheet_max:rootFace', fitUp(), sheetWith())).toMatchObject({
       limit: 2,

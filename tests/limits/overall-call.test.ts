@@ -44,6 +44,11 @@ describe('the call on the joint', () => {
     // anything at all where nothing is permitted comes before everything else
     expect(overallCall([...checks, out('overlap', -0.01, 0)]).decides?.id).toBe('overlap');
     expect(overallCall([out('overlap', -0.01, 0), ...checks]).decides?.id).toBe('overlap');
+    const [leg] = checks;
+    if (leg === undefined) throw new Error('no check');
+    expect(overallCall([check('reject', 'unknown' as Call, { margin: -1 }), leg]).decides?.id).toBe(
+      'leg',
+    );
     const near = (id: string, margin: number): Check =>
       check('refer', id as Call, { margin, limit: 1 });
     expect(overallCall([near('far', 0.3), near('close', 0.1)]).decides?.id).toBe('close');
@@ -64,6 +69,7 @@ describe('the room that the checks leave', () => {
       check('accept', 'd' as Call, { sense: 'max', limit: 12 }),
       check('accept', 'e' as Call, { sense: 'min', limit: 9, measurement: 'leg2' }),
       check('notAssessed', 'f' as Call, { sense: 'min' }),
+      check('notAssessed', 'g' as Call, { sense: 'max' }),
     ];
     expect(allowedRange(limits, 'leg1')).toEqual({ least: 7, most: 10 });
     expect(allowedRange([...limits].reverse(), 'leg1')).toEqual({ least: 7, most: 10 });
