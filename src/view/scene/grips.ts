@@ -142,11 +142,14 @@ const offset: Find = (_joint, section) =>
     ? { at: pastWeld(section, 1, section.plateSurfaces[1].face, PAST), axis: { x: 0, y: 1 } }
     : null;
 
+/** Plate 2 turns about its edge at the root. */
 const angularMisalignment: Find = (_joint, section) => {
-  if (section.kind !== 'butt') return null;
+  const edge = section.groove?.preparedEdges[1][0];
+  if (edge === undefined) return null;
   const { face } = section.plateSurfaces[1];
   const at = pastWeld(section, 1, face, 2 * PAST);
-  return { at, axis: scale(face.normal, at.x * PER_DEGREE) };
+  const arm = dot(subtract(at, edge.a), face.along);
+  return { at, axis: scale(face.normal, arm * PER_DEGREE) };
 };
 
 /** Plate 2's edge moves by half of the opening, for the joint stays centred. */

@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import {
+  build,
+  defaultJoint,
+  JointError,
+  type Joint,
+  type Section,
+} from '../../../src/joint/index.ts';
+import type { Call, Check } from '../../../src/limits/index.ts';
+import { measure, measurementIds, type MeasurementId } from '../../../src/measure/index.ts';
+import { sceneWords, barLengths } from '../../../src/view/scene/scene-words.ts';
+import type { SceneInput } from '../../../src/view/scene/scene.ts';
+import { type Manner, sheetOf } from '../../../src/view/scene/sheet.ts';
+import { TRUE_SCALE } from '../../../src/view/scene/view-transform.ts';
+import { anyJoint } from '../../joint/any-joint.ts';
+
+export const METRIC = { units: 'mm', inches: 'decimal', terms: 'US' } as const;
+
+/** Phone, laptop and wall: the sizes that the drawing is looked at. */
+export const SIZES: readonly (readonly [number, number, Manner])[] = [
+  [360, 330, 'phone'],
+  [748, 620, 'bench'],
+  [1400, 900, 'bench'],
+];
+
+const everything = {
+  legs: true,
+  triangle: true,
+  throats: true,
+  chord: true,
+  band: true,
+  surfaces: false,
+  fusion: true,
+  toeAngles: false,
+} as const;
+
+/** A scene as the bench asks for it, with what a test changes. */
+export function sceneOf(
+  section: Section,
+  changes: Partial<SceneInput> = {},
+  [width, height, manner] = SIZES[1] as (typeof SIZES)[number],
+): SceneInput {
+  return {
+    section,
+    measurements: measure(section),
+    checks: [],
+    sheet: sheetOf(width, height, manner),
+    show: everything,
+    band: null,
+    lit: null,
+    held: null,
+    kept: [],
+    words: sceneWords(METRIC),
+    bars: barLengths(METRIC),
+    trueToSize: false,
+    trueScale: TRUE_SCALE,
+    before: null,
+    hold: false,
+    ...changes,
+  };
+}
+
+/** A plain tee with 8 mm legs on 12 mm plates, with what a test changes. */
+export function tee(changes: Readonly<Record<string, unknown>> = {}): Section {
+  return build({ ...defaultJoint('fillet', 'tee'), ...changes } as Joint);
+}
+
+export function butt(changes: Readonly<Record<string, unknown>> = {}): Section {
+  return build({ ...defaultJoint('butt', 'singleV'), ...changes } as Joint);
+}
+
+/** A check with a given call, for what the drawing makes of it. */
+export function check(
+  measurement: Check['measurement'],
+  call: Call,
+  limit: number | null = 1,
+  sense: 'min' | 'max' = 'max',
+): Check {
+  return {
+    id: `test ${measurement}`,
+    measurement,
+    name: { key: 'test' },
+    sense,
+    unit: 'mm',
+    limit,
+    printed: null,
+    measured: null,
+    margin: null,
+    guard: 0,
+    call,
+    reasons: [],
+    working: null,
+    source: { document: 'test', edition: '', clause: '', status: 'invented' },
+  };
+}
+
+/** Any section that can be built, over the whole of every range. */
+export const anySection: fc.Arbitrary<Section> = fc
+  .constantFrom('fillet' as const, 'butt' as const)
+  .chain((kind) => anyJoint(kind, { plain: 3, any: 1 }))
+  .map(built)
+  .filter((section) => section !== null);
+
+function built(joint: Joint): Section | null {
+  try {
+    return build(joint);
+  } catch (error) {
+    if (error instanceof JointError) return null;
+    throw error;
+  }
+}
+
+/** Some measurements out of limit or to be referred, and perhaps one pointed at. */
+export const anyCalls = fc.record({
+  calls: fc.array(
+    fc.tuple(
+      fc.constantFrom<MeasurementId>(...measurementIds),
+      fc.constantFrom<Call>('reject', 'refer', 'accept'),
+    ),
+    { maxLength: 5 },
+  ),
+  lit: fc.option(fc.constantFrom<MeasurementId>(...measurementIds)),
+});

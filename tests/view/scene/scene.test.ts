@@ -1,0 +1,206 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Contour, type Point, pointAt, segmentLength } from '../../../src/geometry/index.ts';
+import type { Section } from '../../../src/joint/index.ts';
+import { tonesOf } from '../../../src/view/scene/dimension-context.ts';
+import { plateCuts } from '../../../src/view/scene/plate-cuts.ts';
+import { composeScene, type Scene } from '../../../src/view/scene/scene.ts';
+import { toPx } from '../../../src/view/scene/view-transform.ts';
+import { runs } from '../../runs.ts';
+import { anyCalls, anySection, butt, check, sceneOf, SIZES, tee } from './any-scene.ts';
+import { cornersOf, holds, polygonsMeet } from './label-corners.ts';
+
+/** Points of every visible edge at most `step` px apart, from the exact contours. */
+function edgePoints(section: Section, scene: Scene, step: number): Point[] {
+  const cuts = plateCuts(section, scene.view, scene.sheet);
+  const points: Point[] = [];
+  const add = (contour: Contour, seen: (point: Point) => boolean): void => {
+    for (const piece of contour) {
+      const count = Math.ceil((segmentLength(piece) * scene.view.scale) / step) + 1;
+      for (let n = 0; n <= count; n++) {
+        const point = pointAt(piece, n / count);
+        if (seen(point)) points.push(toPx(scene.view, point));
+      }
+    }
+  };
+  section.plates.forEach((plate, index) => {
+    const own = cuts[index] ?? [];
+    add(plate, ({ x, y }) =>
+      own.every(({ at, away }) => (x - at.x) * away.x + (y - at.y) * away.y < 1e-9),
+    );
+  });
+  for (const region of [...section.welds, ...section.spatter, section.backing ?? []]) {
+    add(region, () => true);
+  }
+  return points;
+}
+
+describe('Over any joint, at phone, laptop and wall size,', { timeout: 1_200_000 }, () => {
+  test('labels stay on the sheet, apart from each other and clear of the outline', () => {
+    fc.assert(
+      fc.property(anySection, anyCalls, (section, { calls, lit }) => {
+        const checks = calls.map(([id, call]) => check(id, call));
+        for (const size of SIZES) {
+          const scene = composeScene(sceneOf(section, { checks, lit }, size));
+          const labels = scene.labels.map(cornersOf);
+          const { width, height } = scene.sheet;
+          const outside = labels
+            .flat()
+            .filter(({ x, y }) => x < 0 || y < 0 || x > width || y > height);
+          const overlapping = labels.flatMap((label, index) =>
+            labels.slice(index + 1).filter((other) => polygonsMeet(label, other)),
+          );
+          const edges = edgePoints(section, scene, 3);
+          const onOutline = labels.filter((label) => edges.some((point) => holds(label, point)));
+          expect({ outside, overlapping, onOutline }).toEqual({
+            outside: [],
+            overlapping: [],
+            onOutline: [],
+          });
+        }
+      }),
+      { numRuns: runs(5000) },
+    );
+  });
+
+  test('what is out of limit or pointed at is never left out while it can be drawn', () => {
+    fc.assert(
+      fc.property(anySection, anyCalls, (section, { calls, lit }) => {
+        const checks = calls.map(([id, call]) => check(id, call));
+        for (const size of SIZES) {
+          const input = sceneOf(section, { checks, lit }, size);
+          const drawn = new Set(composeScene(input).dimensions.map(({ key }) => key));
+          for (const id of tonesOf(checks, input.measurements).keys()) {
+            const measured = input.measurements.values[id];
+            const drawable =
+              measured?.value != null &&
+              Math.abs(measured.value) >= 5e-4 &&
+              measured.witness.kind !== 'none';
+            expect(drawn.has(id)).toBe(drawable);
+          }
+        }
+      }),
+      { numRuns: runs(1000) },
+    );
+  });
+
+  test('the same input gives the same drawing, and no path holds anything but numbers', () => {
+    fc.assert(
+      fc.property(anySection, (section) => {
+        const one = composeScene(sceneOf(section));
+        expect(composeScene(sceneOf(section))).toEqual(one);
+        expect(JSON.stringify(one)).not.toMatch(/NaN|Infinity|undefined|null\s*null/);
+      }),
+      { numRuns: runs(300) },
+    );
+  });
+});
+
+const keysOf = (scene: Scene): readonly string[] => scene.dimensions.map(({ key }) => key);
+const labelled = (scene: Scene, key: string) =>
+  scene.dimensions.find((dimension) => dimension.key === key);
+
+describe('The drawing of a plain tee', () => {
+  test('shows both legs, both throats and the convexity with their values', () => {
+    const scene = composeScene(sceneOf(tee({ convexity: 1 })));
+    // 8 / √2 = 5.657 to the chord; a crown of 1 over the middle of it: 6.657.
+    expect(keysOf(scene)).toEqual([
+      'leg1',
+      'leg2',
+      'theoreticalThroat',
+      'actualThroat',
+      'convexity',
+    ]);
+    expect(labelled(scene, 'leg1')?.value).toBe('8.0');
+    expect(labelled(scene, 'theoreticalThroat')?.value).toBe('5.66');
+    expect(labelled(scene, 'actualThroat')?.value).toBe('6.66');
+    expect(scene.foot.notShown).toBe('');
+  });
+
+  test('says which throat governs: on a convex face the theoretical one', () => {
+    const scene = composeScene(sceneOf(tee({ convexity: 1 })));
+    expect(labelled(scene, 'theoreticalThroat')?.name).toContain('governs');
+    expect(labelled(scene, 'actualThroat')?.name).not.toContain('governs');
+  });
+
+  test('writes the theoretical throat inside the weld in ink and the legs in the air', () => {
+    const scene = composeScene(sceneOf(tee({ convexity: 1 })));
+    expect(labelled(scene, 'theoreticalThroat')?.ground).toBe('weld');
+    expect(labelled(scene, 'leg1')?.ground).toBe('air');
+    expect(labelled(scene, 'leg2')?.ground).toBe('air');
+  });
+
+  test('colours an undercut out of limit and leaves the rest plain', () => {
+    const checks = [check('undercut2', 'reject'), check('leg1', 'accept')];
+    const scene = composeScene(sceneOf(tee({ undercut2Depth: 0.6 }), { checks }));
+    expect(labelled(scene, 'undercut2')?.tone).toBe('reject');
+    expect(labelled(scene, 'leg1')?.tone).toBe('plain');
+  });
+
+  test('draws a quantity that is pointed at even when its construction is switched off', () => {
+    const show = { ...sceneOf(tee()).show, legs: false, throats: false };
+    const off = composeScene(sceneOf(tee(), { show }));
+    expect(keysOf(off)).not.toContain('leg1');
+    const on = composeScene(sceneOf(tee(), { show, lit: 'leg1' }));
+    expect(labelled(on, 'leg1')?.lit).toBe(true);
+  });
+
+  test('draws the triangle of a size that is pointed at', () => {
+    const scene = composeScene(sceneOf(tee({ convexity: -1 }), { lit: 'sizeEqual' }));
+    // apex, two corners and back
+    expect(labelled(scene, 'sizeEqual')?.line).toMatch(/M[\d. -]+(L[\d. -]+){3}$/);
+  });
+
+  test('drops names before values, and counts what it leaves out', () => {
+    const tiny = composeScene(sceneOf(tee({ convexity: 1 }), {}, [200, 170, 'phone']));
+    expect(labelled(tiny, 'leg1')?.value).toBe('8.0');
+    expect(tiny.foot.notShown).toMatch(/^\d dimensions? not shown$/);
+  });
+
+  test('holds still while a value runs, and is fitted anew when the joint outgrows it', () => {
+    const first = composeScene(sceneOf(tee()));
+    const next = composeScene(sceneOf(tee({ leg1: 8.4 }), { before: first.view }));
+    expect(next.view).toBe(first.view);
+    const grown = composeScene(sceneOf(tee({ leg1: 20, leg2: 20 }), { before: first.view }));
+    expect(grown.view.scale).toBeLessThan(first.view.scale);
+  });
+
+  test('keeps the view under the hand whatever happens', () => {
+    const first = composeScene(sceneOf(tee()));
+    const input = { before: first.view, hold: true };
+    expect(composeScene(sceneOf(tee({ leg1: 20 }), input)).view).toBe(first.view);
+  });
+
+  test('is drawn at 96/25.4 px per mm when true size is asked for', () => {
+    const scene = composeScene(sceneOf(tee(), { trueToSize: true }));
+    expect(scene.view.scale).toBeCloseTo(3.7795, 4);
+    expect(scene.foot.scale).toContain('1 : 1');
+  });
+});
+
+describe('The drawing of a butt joint', () => {
+  test('dimensions a single-V fit-up: opening, groove angle, root face, bevel, width, thicknesses', () => {
+    const scene = composeScene(sceneOf(butt({ stage: 'fitUp' })));
+    expect([...keysOf(scene)].sort()).toEqual(
+      ['bevelAngle1', 'grooveAngle', 'grooveWidth', 'rootFace', 'rootOpening', 't1', 't2'].sort(),
+    );
+    expect(labelled(scene, 'grooveAngle')?.value).toBe('60°');
+  });
+
+  test('dimensions a step once where both surfaces step alike, twice where they do not', () => {
+    const alike = composeScene(sceneOf(butt({ offset: 1 })));
+    expect(keysOf(alike)).toContain('faceStep');
+    expect(keysOf(alike)).not.toContain('rootStep');
+    // t2 = 13 centred 0.5 up: the face steps by 1, the root not at all.
+    const unlike = composeScene(sceneOf(butt({ t2: 13, offset: 0.5 })));
+    expect(keysOf(unlike)).toContain('faceStep');
+    expect(keysOf(unlike)).not.toContain('rootStep');
+  });
+
+  test('shows the reinforcement that the sheet judges', () => {
+    const checks = [check('faceReinforcement.lower', 'accept')];
+    const scene = composeScene(sceneOf(butt({ offset: 1 }), { checks }));
+    expect(keysOf(scene)).toContain('faceReinforcement.lower');
+    expect(keysOf(scene)).not.toContain('faceReinforcement.higher');
+  });
+});
