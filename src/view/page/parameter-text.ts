@@ -7,7 +7,7 @@ import {
   type Message,
 } from '../../units/index.ts';
 import type { ScaleUnit } from '../control/scale-ticks.ts';
-import { length, text, type Reading } from '../text.ts';
+import { length, type Reading } from '../text.ts';
 
 /** What a parameter is called: `undercut1Depth` is the message `bench_parameter_undercut1_depth`. */
 export function parameterName(field: string): Message {
@@ -33,18 +33,18 @@ export function parameterText(
   return length(value, reading, { decimals });
 }
 
-/** The number in a typed text, in mm, degrees or as a share; or what is wrong with it, in words. */
+/** The number in a typed text, in mm, degrees or as a share; or what is wrong with it. */
 export function parseParameter(
   typed: string,
   range: Pick<ParameterRange, 'unit'>,
   reading: Reading,
-): { readonly value: number } | { readonly problem: string } {
+): { readonly value: number } | { readonly problem: Message } {
   if (range.unit === 'mm') {
     const read = parseLength(typed, reading.units);
-    return read.ok ? { value: read.mm } : { problem: text(read.message, reading) };
+    return read.ok ? { value: read.mm } : { problem: read.message };
   }
   const read = parseAngle(typed);
-  return read.ok ? { value: read.deg } : { problem: text(read.message, reading) };
+  return read.ok ? { value: read.deg } : { problem: read.message };
 }
 
 /** How a parameter's scale is divided. */

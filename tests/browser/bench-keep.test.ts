@@ -1,0 +1,196 @@
+import { readFileSync } from 'node:fs';
+import { fieldOf, openBench, overallOf } from './bench-page.ts';
+import { expect, test } from './harness.ts';
+
+test.describe('a permalink', () => {
+  test.use({ permissions: ['clipboard-read', 'clipboard-write'] });
+
+  test('carries the whole bench to another person', async ({ page, browser, baseURL }) => {
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('11.5');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Hold outline' }).click();
+    await page.getByRole('checkbox', { name: 'toe angles' }).check();
+    await page.getByRole('button', { name: 'Share' }).click();
+    await page.getByRole('button', { name: 'Copy link' }).click();
+    await expect(page.getByRole('status').first()).toBeVisible();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toContain('#bench=');
+
+    const other = await (await browser.newContext({ baseURL: baseURL ?? '' })).newPage();
+    await other.goto(link, { waitUntil: 'networkidle' });
+    await expect(fieldOf(other, 'Leg 1')).toHaveValue('11.5');
+    await expect(other.getByRole('button', { name: 'Hold outline' })).toHaveAttribute(
+      'aria-pressed',
+      'true',
+    );
+    await expect(other.getByRole('checkbox', { name: 'toe angles' })).toBeChecked();
+    await other.context().close();
+  });
+});
+
+/** What a link may hold that is no bench: each has to be told, and to change nothing. */
+const badLinks = {
+  'cut short': '#bench=eyJ2ZXJzaW9uIjoxLCJqb2ludCI6ey',
+  'not base64': '#bench=%%%%',
+  empty: '#bench=',
+  'another thing': `#bench=${Buffer.from('[1,2,3]').toString('base64url')}`,
+  'from the future': `#bench=${Buffer.from('{"version":99}').toString('base64url')}`,
+  hostile: `#bench=${Buffer.from(
+    '{"version":1,"__proto__":{"polluted":1},"joint":{"kind":"<img src=x onerror=alert(1)>"}}',
+  ).toString('base64url')}`,
+  oversized: `#bench=${'A'.repeat(60_000)}`,
+};
+
+for (const [what, hash] of Object.entries(badLinks)) {
+  test(`a link that is ${what} is told plainly and leaves the bench as it was`, async ({
+    page,
+  }) => {
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('10');
+    await page.keyboard.press('Enter');
+    await page.goto('about:blank');
+    await page.goto(`./${hash}`, { waitUntil: 'networkidle' });
+    await expect(page.getByRole('alert')).toContainText('The link could not be opened');
+    await expect(page.getByRole('alert')).not.toContainText('bench_');
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+    expect(await page.evaluate(() => 'polluted' in Object.prototype)).toBe(false);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+}
+
+test('a link opened over work of one’s own is a step that undo takes back', async ({ page }) => {
+  await openBench(page);
+  await fieldOf(page, 'Leg 1').fill('10');
+  await page.keyboard.press('Enter');
+  await page.goto('about:blank');
+  const other = JSON.parse(
+    readFileSync('src/state/ready-sections/04-fillet-unequal-legs.json', 'utf8'),
+  );
+  const hash = Buffer.from(JSON.stringify(other)).toString('base64url');
+  await page.goto(`./#bench=${hash}`, { waitUntil: 'networkidle' });
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('12.0');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+});
+
+test('a saved file opens again as the same bench', async ({ page }) => {
+  await openBench(page);
+  await fieldOf(page, 'Leg 1').fill('9.7');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Share' }).click();
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).click();
+  const saved = await coming;
+  expect(saved.suggestedFilename()).toBe('tee-fillet-9.7-8.0.json');
+  const path = await saved.path();
+  await page.getByRole('button', { name: 'Reset' }).click();
+  await page.getByRole('button', { name: 'Share' }).click();
+  await page.locator('input[type=file]').setInputFiles(path);
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('9.7');
+});
+
+for (const [what, content] of Object.entries({
+  'a picture': Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3]),
+  'another program’s JSON': Buffer.from('{"name":"x","version":"1.0.0"}'),
+  'nothing at all': Buffer.from(''),
+  'a joint that cannot exist': Buffer.from(
+    readFileSync('src/state/ready-sections/01-fillet-equal-flat-fillet.json', 'utf8').replace(
+      '"convexity": 0',
+      '"convexity": -9.9',
+    ),
+  ),
+})) {
+  test(`a file that is ${what} is told plainly and loses nothing`, async ({ page }) => {
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('10');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Share' }).click();
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'wrong.json', mimeType: 'application/json', buffer: content });
+    await expect(page.getByRole('alert')).toContainText('wrong.json could not be opened');
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+  });
+}
+
+test('work is there again after a reload', async ({ page }) => {
+  await openBench(page);
+  await fieldOf(page, 'Leg 1').fill('10');
+  await page.keyboard.press('Enter');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+});
+
+test('what was kept and cannot be read is put aside, told, and the bench opens', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    if (localStorage.getItem('toeline.bench') === null) {
+      localStorage.setItem('toeline.bench', '{"version":1,"joint":"gone"}');
+    }
+  });
+  await openBench(page);
+  await expect(page.getByRole('alert')).toContainText('could not be read');
+  await expect(overallOf(page)).toHaveText('Reject');
+  expect(await page.evaluate(() => localStorage.getItem('toeline.bench.unreadable'))).toContain(
+    'gone',
+  );
+});
+
+for (const [how, script] of [
+  [
+    'refused',
+    () =>
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('refused', 'SecurityError');
+        },
+      }),
+  ],
+  [
+    'full',
+    () => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    },
+  ],
+] as const) {
+  test(`storage that is ${how} is told, and the address keeps the work over a reload`, async ({
+    page,
+  }) => {
+    await page.addInitScript(script);
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('10');
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('alert')).toContainText('keeps nothing between visits');
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+  });
+}
+
+test('the section is handed out as SVG and as PNG, looks and typeface inside', async ({ page }) => {
+  await openBench(page);
+  for (const [choice, end] of [
+    ['Picture, SVG', 'svg'],
+    ['Picture, PNG', 'png'],
+  ] as const) {
+    await page.getByRole('button', { name: 'Share' }).click();
+    const coming = page.waitForEvent('download');
+    await page.getByRole('button', { name: choice }).click();
+    const file = await coming;
+    expect(file.suggestedFilename()).toBe(`tee-fillet-8.0-8.0.${end}`);
+    const bytes = readFileSync(await file.path());
+    if (end === 'png') expect(bytes.subarray(1, 4).toString()).toBe('PNG');
+    else {
+      const text = bytes.toString();
+      expect(text).toContain('<title>Tee fillet 8.0 × 8.0</title>');
+      expect(text).toContain('font/woff2;base64,');
+      expect(text).toMatch(/stroke="rgb\(/);
+      expect(text).not.toContain('role="slider"');
+    }
+    expect(bytes.length).toBeGreaterThan(20_000);
+  }
+});
