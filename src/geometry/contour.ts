@@ -113,26 +113,22 @@ export function contourPiece(contour: Contour, from: Location, to: Location): Co
 }
 
 /**
- * Contours joined end to end into one. Refused when an end and the next start
- * are farther apart than the tolerance; a smaller step is closed by moving the
- * next start. Empty parts are passed over.
+ * Contours joined end to end into one. Refused when a piece ends farther from
+ * where the next starts than the tolerance; a smaller step is closed by moving
+ * the next start. Empty parts are passed over.
  */
 export function joinContours(...parts: readonly Contour[]): Contour {
   const joined: Segment[] = [];
-  for (const part of parts) {
-    for (const [index, segment] of part.entries()) {
-      const last = joined[joined.length - 1];
-      if (index > 0 || last === undefined) {
-        joined.push(segment);
-        continue;
-      }
-      if (!nearPoint(last.b, segment.a)) {
-        throw new Error(
-          `Contours do not meet: one ends at (${last.b.x}, ${last.b.y}), the next starts at (${segment.a.x}, ${segment.a.y}).`,
-        );
-      }
-      joined.push({ ...segment, a: last.b });
+  let end: Point | undefined;
+  for (const segment of parts.flat()) {
+    const start = end ?? segment.a;
+    if (!nearPoint(start, segment.a)) {
+      throw new Error(
+        `Contours do not meet: one ends at (${start.x}, ${start.y}), the next starts at (${segment.a.x}, ${segment.a.y}).`,
+      );
     }
+    joined.push({ ...segment, a: start });
+    end = segment.b;
   }
   return joined;
 }

@@ -62,9 +62,11 @@ export function crownTowards(segment: Segment, direction: Vector): number | null
   // angle from it to the direction, counted the way the arc turns
   const over = turn * (nx * direction.y - ny * direction.x);
   const along = nx * direction.x + ny * direction.y;
-  const angle = Math.atan2(over, along);
   // no direction, or an arc without length
   if (over === 0 && along === 0) return null;
+  // away from the chord, where only more than half a circle turns
+  if (over < 0 && Math.abs(segment.bulge) < 1) return null;
+  const angle = Math.atan2(over, along);
   const share =
     (angle < 0 ? angle + 2 * Math.PI : angle) / (4 * Math.abs(Math.atan(segment.bulge)));
   return share <= 1 ? share : null;

@@ -72,18 +72,16 @@ export function intersectLine(origin: Point, direction: Vector, contour: Contour
     found.push({ point, index, t, along });
   };
   contour.forEach((segment, index) => {
-    const ends = [0, 1].filter((t) => onLine(pointAt(segment, t)));
-    for (const t of ends) offer(pointAt(segment, t), index, t);
-    const accept = (candidate: Point): boolean => {
-      const { point, t, distance: off } = nearestOnSegment(candidate, segment);
-      if (off > TOLERANCE || !onLine(point)) return false;
-      // one meeting with an end that the piece never leaves the line from
-      const joined = ends.some((end) => onLine(pointAt(segment, (end + t) / 2)));
-      if (!joined) offer(point, index, t);
-      return true;
-    };
+    const shares = [0, 1].filter((t) => onLine(pointAt(segment, t)));
     const { crossings, touch } = carrierCrossing(carrierOf(segment), line);
-    if (touch === null || !accept(touch)) crossings.forEach(accept);
+    // a touch first: the crossings to either side of it then belong to it
+    for (const candidate of touch === null ? crossings : [touch, ...crossings]) {
+      const { point, t, distance: off } = nearestOnSegment(candidate, segment);
+      if (off > TOLERANCE || !onLine(point)) continue;
+      // still the same meeting: the piece has not left the line since
+      if (!shares.some((other) => onLine(pointAt(segment, (other + t) / 2)))) shares.push(t);
+    }
+    for (const t of shares) offer(pointAt(segment, t), index, t);
   });
   return found.sort((one, two) => one.along - two.along);
 }

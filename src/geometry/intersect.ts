@@ -54,17 +54,16 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
   // whether the pieces stay together between two places on the first
   const together = (from: number, to: number): boolean =>
     nearestOnSegment(pointAt(first, (from + to) / 2), second).distance <= TOLERANCE;
-  const accept = (candidate: Point): boolean => {
+  const { crossings, touch } = carrierCrossing(carrierOf(first), carrierOf(second));
+  // a touch first: the crossings to either side of it then belong to it
+  const candidates = touch === null ? crossings : [settle(touch, first, second), ...crossings];
+  for (const candidate of candidates) {
     const onA = nearestOnSegment(candidate, first);
-    if (onA.distance > TOLERANCE) return false;
     const onB = nearestOnSegment(candidate, second);
-    if (onB.distance > TOLERANCE) return false;
+    if (onA.distance > TOLERANCE || onB.distance > TOLERANCE) continue;
     // still the same meeting as one already found
     if (!found.some((other) => together(other.tA, onA.t))) offer(candidate, onA.t, onB.t);
-    return true;
-  };
-  const { crossings, touch } = carrierCrossing(carrierOf(first), carrierOf(second));
-  if (touch === null || !accept(settle(touch, first, second))) crossings.forEach(accept);
+  }
 
   found.sort((one, two) => one.tA - two.tA);
   let before = found[0];

@@ -60,7 +60,7 @@ export function farthestOnSegment(from: Point, segment: Segment): OnSegment {
   if (!isLine(segment) && !(a.x === b.x && a.y === b.y)) {
     // across the circle from the nearest point
     const foot = sweepTo(carrierOf(segment), from);
-    const t = shareOfSweep(segment, foot + (foot > 0 ? -Math.PI : Math.PI));
+    const t = shareOfSweep(segment, foot + Math.PI);
     if (t <= 1) {
       const point = pointAt(segment, t);
       return { point, t, distance: distance(from, point) };

@@ -54,11 +54,7 @@ export function svgPathSink(
 ): SvgPathSink {
   const parts: string[] = [];
   const factor = 10 ** digits;
-  const number = (value: number): string => {
-    const rounded = Math.round(value * factor) / factor;
-    // no minus nought on paper
-    return String(rounded === 0 ? 0 : rounded);
-  };
+  const number = (value: number): string => String(Math.round(value * factor) / factor);
   const place = ({ x, y }: Point): string =>
     `${number(map.scale * x + map.dx)} ${number((map.flipY ? -1 : 1) * map.scale * y + map.dy)}`;
   return {

@@ -133,7 +133,6 @@ export function tangentAt(segment: Segment, t: number): Vector {
   if (size === 0) return { x: 0, y: 0 };
   const ux = (b.x - a.x) / size;
   const uy = (b.y - a.y) / size;
-  if (isLine(segment)) return { x: ux, y: uy };
   const turn = 4 * Math.atan(k) * (t - 0.5);
   const c = Math.cos(turn);
   const s = Math.sin(turn);
@@ -162,7 +161,6 @@ export function reverseSegment(segment: Segment): Segment {
 export function splitSegment(segment: Segment, t: number): [Segment, Segment] {
   const { a, b } = segment;
   const cut = pointAt(segment, t);
-  if (isLine(segment)) return [line(a, cut), line(cut, b)];
   const quarter = Math.atan(segment.bulge);
   return [
     { a, b: cut, bulge: Math.tan(quarter * t) },

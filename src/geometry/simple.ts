@@ -49,8 +49,6 @@ export function orientation(contour: Contour): 'counterClockwise' | 'clockwise' 
 export function sameContour(first: Contour, second: Contour): boolean {
   const count = first.length;
   if (count !== second.length) return false;
-  // two nothings
-  if (count === 0) return true;
   const starts = isClosed(first) && isClosed(second) ? count : 1;
   for (let shift = 0; shift < starts; shift += 1) {
     const matches = first.every((segment, i) => sameSegment(segment, second[(i + shift) % count]));

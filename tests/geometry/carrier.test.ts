@@ -8,6 +8,7 @@ describe('the carrier of a piece', () => {
     expect(start).toEqual({ x: 1, y: 2 });
     expectPoint(tangent, 0.6, 0.8);
     expect(curvature).toBe(0);
+    expect(carrierOf({ a: point(0, 0), b: point(1, 0), bulge: 1e-200 }).curvature).toBe(0);
   });
 
   test('of an arc is its start direction and curvature, signed', () => {

@@ -240,5 +240,9 @@ describe('joining contours', () => {
     expect(() =>
       joinContours([line(point(0, 0), point(1, 0))], [line(point(1, 2e-9), point(1, 1))]),
     ).toThrow('Contours do not meet: one ends at (1, 0), the next starts at (1, 2e-9).');
+    // within one of them as much as between two
+    expect(() => joinContours([...hook.slice(0, 1), ...hook.slice(2)])).toThrow(
+      'Contours do not meet: one ends at (0, 2), the next starts at (2, 2).',
+    );
   });
 });

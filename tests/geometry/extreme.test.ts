@@ -38,6 +38,19 @@ describe('where an arc faces a direction', () => {
     expect(crownTowards(over, point(-1, 0))).toBe(1);
   });
 
+  test('is found on either side of half a circle', () => {
+    // a hair less and a hair more than half the unit circle, looking 45° below the chord
+    expect(crownTowards(arc(point(1, 0), point(-1, 0), 0.999), point(1, -1))).toBeNull();
+    // from (3, 4) clockwise round the bottom to (-3, 4): towards (5, 0) after atan(4/3)
+    const more = arc(point(3, 4), point(-3, 4), -3);
+    expect(crownTowards(more, point(5, 0))).toBeCloseTo(Math.atan(4 / 3) / (4 * Math.atan(3)), 14);
+    expect(crownTowards(more, point(0, -1))).toBeCloseTo(0.5, 14);
+    expect(crownTowards(more, point(-1, 0))).toBeCloseTo(
+      1 - Math.atan(4 / 3) / (4 * Math.atan(3)),
+      14,
+    );
+  });
+
   test('is nowhere on a line, on a piece without length, or for no direction', () => {
     expect(crownTowards(line(point(0, 0), point(1, 0)), point(0, -1))).toBeNull();
     expect(crownTowards({ a: point(1, 1), b: point(1, 1), bulge: 1 }, point(0, 1))).toBeNull();

@@ -102,6 +102,26 @@ describe('a point in a region with arcs', () => {
   });
 });
 
+describe('a disc of a dozen equal arcs', () => {
+  const size = 12;
+  const spoke = (i: number) =>
+    point(5 * Math.cos((2 * Math.PI * i) / size), 5 * Math.sin((2 * Math.PI * i) / size));
+  const dozen = Array.from({ length: size }, (_, i) =>
+    arc(spoke(i), spoke((i + 1) % size), Math.tan(Math.PI / (2 * size))),
+  );
+
+  test('holds what is nearer its centre than its radius', () => {
+    for (let x = -7; x <= 7; x += 0.5) {
+      for (let y = -7; y <= 7; y += 0.5) {
+        const away = Math.hypot(x, y);
+        const where = away === 5 ? 'edge' : away < 5 ? 'inside' : 'outside';
+        expect(pointInRegion(point(x, y), dozen), `(${x}, ${y})`).toBe(where);
+        expect(pointInRegion(point(x, y), reverseContour(dozen)), `(${x}, ${y})`).toBe(where);
+      }
+    }
+  });
+});
+
 describe('degenerate regions', () => {
   test('nothing is inside an empty one', () => {
     expect(pointInRegion(point(0, 0), [])).toBe('outside');

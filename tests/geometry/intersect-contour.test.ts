@@ -35,6 +35,28 @@ describe('two contours meet', () => {
     ]);
   });
 
+  test('in order along the first however the second is walked', () => {
+    const comb = polyline([point(3, 1), point(3, -1), point(1, -1), point(1, 1)]);
+    for (const other of [comb, reverseContour(comb)]) {
+      expect(intersectContours(square, other).map(({ a }) => [a.index, a.t])).toEqual([
+        [0, 0.25],
+        [0, 0.75],
+      ]);
+    }
+    // reversed, the square goes up x = 0, along y = 4, down x = 4 and back along y = 0;
+    // the second runs through x = 4 first, then x = 0, then x = 0 and y = 0 again
+    const across = polyline([point(5, 2), point(-1, 2), point(1, -1)]);
+    const met = intersectContours(reverseContour(square), across);
+    expect(met.map(({ a, b }) => [a.index, b.index])).toEqual([
+      [0, 1],
+      [0, 0],
+      [2, 0],
+      [3, 1],
+    ]);
+    expect(met[0]?.a.t).toBeLessThan(0.5);
+    expect(met[1]?.a.t).toBe(0.5);
+  });
+
   test('once where two pieces of one join, on the earlier piece', () => {
     const met = intersectContours(square, [line(point(4, 0), point(9, -5))]);
     expect(met).toEqual([
@@ -85,6 +107,17 @@ describe('an endless line meets a contour', () => {
     expect(back[1]?.along).toBeCloseTo(-4, 14);
   });
 
+  test('in order along the line though the contour runs back', () => {
+    const met = intersectLine(point(-1, 1), point(1, 0), square);
+    expect(met).toEqual([
+      { point: point(0, 1), index: 3, t: 0.75, along: 1 },
+      { point: point(4, 1), index: 1, t: 0.25, along: 5 },
+    ]);
+    expect(intersectLine(point(9, 1), point(-1, 0), square).map(({ along }) => along)).toEqual([
+      5, 9,
+    ]);
+  });
+
   test('slanting', () => {
     // through (-1, -1) in direction (3, 4)/5: meets y = 0 at (-1/4, 0)…, x = 4 at (4, 17/3)
     const met = intersectLine(point(1, 0), point(3, 4), square);
@@ -122,6 +155,20 @@ describe('an endless line meets a contour', () => {
     }
     expect(intersectLine(point(1, 5 + 1.1e-9), point(1, 0), circle)).toEqual([]);
     expect(intersectLine(point(1, 5 - 1e-8), point(1, 0), circle)).toHaveLength(2);
+  });
+
+  test('once where it touches an arc aslant, and at the far end too when that is on it', () => {
+    // square to (3, 4) at (3, 4): direction (4, -3)
+    for (const off of [0, 9e-10, -9e-10]) {
+      const met = intersectLine(point((5 + off) * 0.6, (5 + off) * 0.8), point(4, -3), circle);
+      expect(met).toHaveLength(1);
+      expectPoint(met[0]?.point, 3, 4, 1e-9);
+    }
+    // touches at the start, comes round and crosses at the end
+    const loop: Contour = [arc(point(0, 0), point(6, 0), 1e-9), arc(point(6, 0), point(8, 0), 1)];
+    expect(intersectLine(point(0, 0), point(1, 0), loop).map(({ along }) => along)).toEqual([
+      0, 6, 8,
+    ]);
   });
 
   test('once at the end of an arc that leaves along it', () => {

@@ -86,6 +86,22 @@ describe('two lines meet', () => {
     expectMeetings(line(point(0, 0), point(8, 0)), line(point(2, 1.1e-9), point(3, 5)), []);
   });
 
+  test('at a join that is out by less than the tolerance, both shares whole', () => {
+    const one = line(point(0, 0), point(1, 0));
+    for (const step of [-5e-10, 5e-10]) {
+      const next = line(point(1 + step, 0), point(3, 0));
+      expect(intersectSegments(one, next)).toEqual([
+        { point: point(1, 0), tA: 1, tB: 0, overlap: false },
+      ]);
+      expect(intersectSegments(one, reverseSegment(next))).toEqual([
+        { point: point(1, 0), tA: 1, tB: 1, overlap: false },
+      ]);
+      expect(intersectSegments(next, one)).toEqual([
+        { point: point(1 + step, 0), tA: 0, tB: 1, overlap: false },
+      ]);
+    }
+  });
+
   test('at both ends of a stretch they share', () => {
     const long = line(point(0, 0), point(8, 4));
     expectMeetings(long, line(point(6, 3), point(2, 1)), [
@@ -269,6 +285,42 @@ describe('two arcs meet', () => {
       expectMeetings(reverseSegment(within), over, [[0, 5, 0.5, 0.5, false]], 1e-9);
     }
     expectMeetings(over, arc(point(2, 3 - 1.2e-9), point(-2, 3 - 1.2e-9), 1), []);
+  });
+
+  /** Radius 2 about the place (3, 4)/5 of the way `away` from the origin, three quarters of a circle. */
+  const aside = (away: number) => {
+    const at = (dx: number, dy: number) => point(away * 0.6 + dx, away * 0.8 + dy);
+    return away > 5
+      ? arc(at(2, 0), at(0, 2), -1 - Math.SQRT2)
+      : arc(at(0, -2), at(-2, 0), 1 + Math.SQRT2);
+  };
+  test.each([
+    ['from outside', 7, 1],
+    ['from inside', 3, -1],
+  ])('once where they touch aslant %s, within the tolerance either way', (_side, away, out) => {
+    for (const depth of [0, 9e-10, -9e-10]) {
+      const other = aside(away - out * depth);
+      for (const piece of [other, reverseSegment(other)]) {
+        for (const round of [over, reverseSegment(over)]) {
+          const [met, ...more] = intersectSegments(round, piece);
+          expect(more).toEqual([]);
+          expectPoint(met?.point, 3, 4, 1e-9);
+          expect(intersectSegments(piece, round)).toHaveLength(1);
+        }
+      }
+    }
+    expect(intersectSegments(over, aside(away + out * 1.2e-9))).toEqual([]);
+    expect(intersectSegments(aside(away + out * 1.2e-9), over)).toEqual([]);
+    expect(intersectSegments(over, aside(away - out * 1.3e-9))).toHaveLength(2);
+    expect(intersectSegments(aside(away - out * 1.3e-9), over)).toHaveLength(2);
+  });
+
+  test('once where both start at the touch', () => {
+    const met = intersectSegments(
+      arc(point(0, 5), point(-5, 0), Math.SQRT2 - 1),
+      arc(point(0, 5), point(2, 7), Math.SQRT2 - 1),
+    );
+    expect(met).toEqual([{ point: point(0, 5), tA: 0, tB: 0, overlap: false }]);
   });
 
   test('twice where they run into one another deeper than the tolerance', () => {

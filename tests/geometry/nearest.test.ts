@@ -138,6 +138,17 @@ describe('the farthest point', () => {
     expect(leftwards.distance).toBeCloseTo(5 + Math.hypot(1, 1.0001), 12);
   });
 
+  test('on an arc with an upright chord, either way round', () => {
+    const right = arc(point(2, -4), point(2, 6), 1);
+    for (const piece of [right, arc(point(2, 6), point(2, -4), -1)]) {
+      const far = farthestOnSegment(point(-1, -3), piece);
+      expectPoint(far.point, 5, 5);
+      expect(far.distance).toBeCloseTo(10, 13);
+      // from the other side of the centre: an end
+      expect(farthestOnSegment(point(5, 2), piece).point).toEqual(point(2, -4));
+    }
+  });
+
   test('on an arc that does not reach there is the farther end', () => {
     expect(farthestOnSegment(point(3, 9), over).point).toEqual(point(-3, 1));
     expect(farthestOnSegment(point(1, 9), over).point).toEqual(point(7, 1));

@@ -2,15 +2,19 @@ import { describe, expect, test } from 'vitest';
 import {
   arc,
   arcFromTangent,
+  arcThroughSagitta,
   isSimpleOutline,
   line,
   orientation,
   point,
+  pointAt,
   polyline,
   reverseContour,
+  reverseSegment,
   sameContour,
   type Contour,
 } from '../../src/geometry/index.ts';
+import { expectPoint } from './near-point.ts';
 
 const square = polyline([point(0, 0), point(4, 0), point(4, 4), point(0, 4)], true);
 const closed = (...corners: readonly (readonly [number, number])[]): Contour =>
@@ -69,6 +73,9 @@ describe('a simple outline', () => {
   test('has no piece without length', () => {
     expect(isSimpleOutline([...square, line(point(0, 0), point(0, 0))])).toBe(false);
     expect(isSimpleOutline(closed([0, 0], [4, 0], [4, 1e-9], [0, 4]))).toBe(false);
+    // all but a full circle, closed by less than the tolerance
+    const gap = [arc(point(0, 0), point(5e-10, 0), 1e6), line(point(5e-10, 0), point(0, 0))];
+    expect(isSimpleOutline(gap)).toBe(false);
     expect(isSimpleOutline(closed([0, 0], [4, 0], [4, 3e-9], [0, 4]))).toBe(true);
   });
 
@@ -168,6 +175,21 @@ describe('the same contour', () => {
     expect(sameContour(bead, bead.slice(0, 1))).toBe(false);
     expect(sameContour(bead.slice(0, 1), bead)).toBe(false);
     expect(sameContour([], [])).toBe(true);
+  });
+
+  test('needs start, end and crown to be the same, not two of the three', () => {
+    // (3, 1) is as far from the crown (2, -1) as (0, 0) and (4, 0) are: √5
+    const rise = Math.hypot(1.5, 1.5);
+    const other = arcThroughSagitta(point(3, 1), point(4, 0), -rise);
+    expectPoint(pointAt(other, 0.5), 2, -1);
+    expect(sameContour(bead, [other, ...bead.slice(1)])).toBe(false);
+    expect(sameContour([reverseSegment(other)], [arc(point(4, 0), point(0, 0), -0.5)])).toBe(false);
+    expect(sameContour([line(point(0, 0), point(4, 0))], [line(point(0, 0), point(4, 1))])).toBe(
+      false,
+    );
+    expect(sameContour([line(point(0, 0), point(4, 0))], [line(point(0, 1), point(4, 0))])).toBe(
+      false,
+    );
   });
 
   test('may be started anywhere when closed, but not when open', () => {

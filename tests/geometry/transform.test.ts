@@ -44,6 +44,7 @@ describe('a rigid motion', () => {
   test('may leave everything where it is', () => {
     expect(transformPoint(point(3, -4), STILL)).toEqual({ x: 3, y: -4 });
     expect(transformSegment(bend, STILL)).toEqual(bend);
+    expect(transformSegment(bend, { ...STILL, mirrored: true }).bulge).toBe(-0.5);
   });
 
   test('by a displacement', () => {
@@ -69,6 +70,8 @@ describe('a rigid motion', () => {
     expectPoint(mirrored?.a, -1, 2);
     expectPoint(mirrored?.b, -1, 4);
     expect(mirrored?.bulge).toBe(-0.5);
+    // off both axes: (2, 3) and (3, 5) lie on y = 2x - 1; the mirror of (1, 6) is (5, 4)
+    expectPoint(transformPoint(point(1, 6), reflectionIn(point(2, 3), point(1, 2))), 5, 4);
     // a line keeps plain nought
     const [straight] = mirrorAcross([line(point(1, 0), point(2, 0))], point(0, 0), point(1, 0));
     expect(Object.is(straight?.bulge, 0)).toBe(true);

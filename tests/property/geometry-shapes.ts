@@ -2,11 +2,8 @@ import fc from 'fast-check';
 import { line, point, type Point, type Segment } from '../../src/geometry/index.ts';
 import { runs } from '../runs.ts';
 
-/** How many shapes to try, the same ones every time; SEED draws others. */
-export const check = (full: number) => ({
-  numRuns: runs(full),
-  seed: Number(process.env['SEED'] ?? '1'),
-});
+/** How many shapes to try. */
+export const check = (full: number) => ({ numRuns: runs(full) });
 
 const within = (min: number, max: number) =>
   fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
