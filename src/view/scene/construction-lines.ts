@@ -68,7 +68,7 @@ function chords({ section, show }: Shown): Contour {
 /** The third side of the largest triangle, where the chord isn't it already. */
 function triangle({ measurements, show }: Shown): Contour {
   const { 'sizePair.1': size, concavity } = measurements.values;
-  if (!show.triangle || size === undefined || size.witness.kind !== 'triangle') return [];
+  if (!show.triangle || size?.witness.kind !== 'triangle') return [];
   if (show.chord && (concavity?.value ?? 0) < 1e-6) return [];
   return [line(size.witness.corner1, size.witness.corner2)];
 }

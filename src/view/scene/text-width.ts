@@ -16,10 +16,10 @@ const tables = {
 
 function advanceTable(weight: Weight): ReadonlyMap<string, number> {
   const table = new Map<string, number>();
-  [...measuredCharacters].forEach((character, index) => {
+  Array.from(measuredCharacters).forEach((character, index) => {
     table.set(character, advances[weight][index] ?? 0);
   });
-  const widestDigit = Math.max(...[...DIGIT].map((digit) => table.get(digit) ?? 0));
+  const widestDigit = Math.max(...Array.from(DIGIT, (digit) => table.get(digit) ?? 0));
   for (const digit of DIGIT) table.set(digit, widestDigit);
   return table;
 }

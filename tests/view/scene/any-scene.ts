@@ -62,11 +62,11 @@ export function sceneOf(
 
 /** A plain tee with 8 mm legs on 12 mm plates, with what a test changes. */
 export function tee(changes: Readonly<Record<string, unknown>> = {}): Section {
-  return build({ ...defaultJoint('fillet', 'tee'), ...changes } as Joint);
+  return build({ ...defaultJoint('fillet', 'tee'), ...changes });
 }
 
 export function butt(changes: Readonly<Record<string, unknown>> = {}): Section {
-  return build({ ...defaultJoint('butt', 'singleV'), ...changes } as Joint);
+  return build({ ...defaultJoint('butt', 'singleV'), ...changes });
 }
 
 /** A check with a given call, for what the drawing makes of it. */

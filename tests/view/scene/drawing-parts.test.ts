@@ -27,7 +27,7 @@ describe('The width of a text', () => {
   });
 
   test('has an advance for every measured character in both weights', () => {
-    const count = [...measuredCharacters].length;
+    const count = Array.from(measuredCharacters).length;
     expect(advances[400]).toHaveLength(count);
     expect(advances[620]).toHaveLength(count);
   });
