@@ -30,4 +30,5 @@ export const overallOf = (page: Page) => page.locator('.checks header .call');
 export async function openReady(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: /choose a ready section/ }).click();
   await page.getByRole('button', { name, exact: true }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
 }

@@ -1,0 +1,208 @@
+import { fieldOf, openBench, openReady, rowOf } from './bench-page.ts';
+import { axeFindings, expect, LOOKS, test, type Page } from './harness.ts';
+
+for (const { screen, scheme } of LOOKS) {
+  test.describe(`${screen.name}, ${scheme}`, () => {
+    test.use({ viewport: { width: screen.width, height: screen.height }, colorScheme: scheme });
+
+    test('axe finds nothing on the bench at work: a row, a group and a panel opened', async ({
+      page,
+    }) => {
+      await openBench(page);
+      await rowOf(page, 'Undercut, toe 2').click();
+      await expect(page.locator('.working')).toBeVisible();
+      expect(await axeFindings(page)).toEqual([]);
+      for (const group of ['Joint', 'Discontinuities', /^(Job s|S)heet$/]) {
+        await page.getByRole('button', { name: group, exact: typeof group === 'string' }).click();
+        await expect(page.locator('.group').first()).toBeVisible();
+        expect(await axeFindings(page), String(group)).toEqual([]);
+      }
+      await page.getByRole('button', { name: 'View' }).click();
+      await expect(page.getByRole('dialog')).toBeVisible();
+      expect(await axeFindings(page), 'View').toEqual([]);
+    });
+
+    test('every text of the drawing stands out 4.5 : 1 from what lies under it', async ({
+      page,
+    }) => {
+      await openBench(page);
+      const faint = [...(await faintTexts(page, 'opening'))];
+      if (screen.name !== 'phone') await page.getByRole('button', { name: 'Hold outline' }).click();
+      for (const ready of ['The same legs, concave', 'Heavy cap', 'The same, offset']) {
+        await openReady(page, ready);
+        faint.push(...(await faintTexts(page, ready)));
+      }
+      expect(faint).toEqual([]);
+    });
+  });
+}
+
+/** Drawing texts under 4.5 : 1 on the paper, tone or halo that their letters lie on, by pixels. */
+async function faintTexts(page: Page, when: string): Promise<string[]> {
+  await page.mouse.move(2, 2);
+  // The policy refuses an inline style sheet, so the letters are made clear one by one.
+  const texts = await page.evaluate(() => {
+    const channels = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
+    return [...document.querySelectorAll<SVGTextElement>('svg.section text')].flatMap((text) => {
+      const pieces = [...text.querySelectorAll('tspan, textPath')].filter(
+        (piece): piece is SVGElement => piece.childElementCount === 0,
+      );
+      const drawn = (pieces.length > 0 ? pieces : [text]).map((piece) => ({
+        words: piece.textContent ?? '',
+        colour: channels(getComputedStyle(piece).fill),
+        box: piece.getBoundingClientRect().toJSON() as DOMRect,
+      }));
+      for (const piece of [text, ...pieces]) {
+        piece.style.setProperty('fill', 'transparent', 'important');
+      }
+      return drawn;
+    });
+  });
+  expect(texts.length, when).toBeGreaterThan(3);
+  const picture = (await page.screenshot()).toString('base64');
+  const faint = await page.evaluate(
+    async ({ texts: all, picture: data }) => {
+      const image = new Image();
+      image.src = `data:image/png;base64,${data}`;
+      await image.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = image.width;
+      canvas.height = image.height;
+      const pen = canvas.getContext('2d', { willReadFrequently: true });
+      pen?.drawImage(image, 0, 0);
+      const luminance = (rgb: readonly number[]): number => {
+        const [r = 0, g = 0, b = 0] = rgb.map((value) => {
+          const share = value / 255;
+          return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+        });
+        return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+      };
+      const contrast = (a: readonly number[], b: readonly number[]): number => {
+        const [high = 0, low = 0] = [luminance(a), luminance(b)].sort((x, y) => y - x);
+        return (high + 0.05) / (low + 0.05);
+      };
+      return all.flatMap(({ words, colour, box }) => {
+        if (words.trim() === '' || box.width < 1) return [];
+        // The middle of the box: a turned label's box reaches into its neighbours at the corners.
+        const [x, y] = [box.x + box.width * 0.3, box.y + box.height * 0.3];
+        const [w, h] = [Math.max(1, box.width * 0.4), Math.max(1, box.height * 0.4)];
+        const pixels = pen?.getImageData(x, y, w, h).data ?? new Uint8ClampedArray();
+        const counts = new Map<string, number>();
+        for (let at = 0; at < pixels.length; at += 4) {
+          const key = `${pixels[at]},${pixels[at + 1]},${pixels[at + 2]}`;
+          counts.set(key, (counts.get(key) ?? 0) + 1);
+        }
+        const [under = '0,0,0'] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
+        const ratio = contrast(colour, under.split(',').map(Number));
+        return !(ratio >= 4.5) ? [`${words} on ${under}: ${ratio.toFixed(2)}`] : [];
+      });
+    },
+    { texts, picture },
+  );
+  await page.evaluate(() => {
+    for (const text of document.querySelectorAll<SVGElement>(
+      'svg.section text, svg.section tspan, svg.section textPath',
+    )) {
+      text.style.removeProperty('fill');
+    }
+  });
+  return faint.map((text) => `${when}: ${text}`);
+}
+
+test('every handle has a role, a name, a value, its bounds and the value in words', async ({
+  page,
+}) => {
+  await openBench(page);
+  for (const group of ['Weld', 'Discontinuities', 'Joint']) {
+    await page.getByRole('button', { name: group, exact: true }).click();
+    const handles = page.locator('svg.section [role=slider]');
+    expect(await handles.count(), group).toBeGreaterThan(0);
+    expect(await handles.count(), group).toBeLessThanOrEqual(6);
+    for (const handle of await handles.all()) {
+      for (const name of ['aria-label', 'aria-valuetext']) {
+        expect(await handle.getAttribute(name), `${group} ${name}`).toMatch(/\S/);
+      }
+      for (const name of ['aria-valuenow', 'aria-valuemin', 'aria-valuemax']) {
+        expect(Number(await handle.getAttribute(name)), `${group} ${name}`).not.toBeNaN();
+      }
+      await expect(handle).toHaveAttribute('tabindex', '0');
+    }
+  }
+});
+
+test('the section and its calls are told in words once the hand rests', async ({ page }) => {
+  await openBench(page);
+  const words = page.locator('#section-description');
+  await expect(words).toHaveAttribute('aria-live', 'polite');
+  await expect(words).toContainText('Tee fillet 8.0 mm × 8.0 mm. Plates 12.0 mm and 12.0 mm.');
+  await expect(words).toContainText('Reject');
+  await fieldOf(page, 'Leg 1').fill('9');
+  await page.keyboard.press('Enter');
+  await expect(words).toContainText('9.0 mm × 8.0 mm');
+});
+
+test('light and dark can be chosen against the system, and stay', async ({ page }) => {
+  await openBench(page);
+  await page.getByRole('button', { name: 'View' }).click();
+  await page.getByRole('radio', { name: 'dark', exact: true }).check();
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+});
+
+test('large targets are 44 px, with − and + beside every scale', async ({ page }) => {
+  await openBench(page);
+  await page.getByRole('button', { name: 'View' }).click();
+  await page.getByRole('radio', { name: /large/ }).check();
+  await page.keyboard.press('Escape');
+  const more = page.getByRole('button', { name: 'Leg 1, more' });
+  await more.click();
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.1');
+  for (const target of await page.locator('.controls button, .checks li > button').all()) {
+    expect((await target.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
+  }
+});
+
+test('presenting shows the held section beside the present one, and Escape ends it', async ({
+  page,
+}) => {
+  await openBench(page);
+  await page.getByRole('button', { name: 'Hold outline' }).click();
+  await fieldOf(page, 'Convexity').fill('-1');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Present' }).click();
+  const wall = page.getByRole('dialog', { name: 'Present' });
+  await expect(wall.locator('svg.section')).toHaveCount(2);
+  await expect(wall).toContainText('Face concave 1.0.');
+  await expect(wall).toContainText('Face convex 1.0.');
+  expect(await axeFindings(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect(wall).toHaveCount(0);
+});
+
+test('on paper there are no controls, the greys are greys, and the check bar measures 100 mm', async ({
+  page,
+}) => {
+  await openBench(page);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.controls')).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Share' })).toBeHidden();
+  const bar = await page.locator('footer.print-only svg').boundingBox();
+  // 100 mm at 96 px to the inch.
+  expect(bar?.width).toBeCloseTo((100 / 25.4) * 96, 0);
+  const weld = await page
+    .locator('svg.section .weld')
+    .first()
+    .evaluate((shape) => getComputedStyle(shape).fill.match(/\d+/g)?.map(Number) ?? []);
+  expect(new Set(weld.slice(0, 3)).size).toBe(1);
+});
+
+test('at twice the size of text nothing is cut off sideways', async ({ page }) => {
+  // 200 % of 1280 × 800 leaves 640 × 400.
+  await page.setViewportSize({ width: 640, height: 400 });
+  await openBench(page);
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(640);
+  await page.getByRole('button', { name: 'Discontinuities' }).scrollIntoViewIfNeeded();
+  await expect(page.getByRole('button', { name: 'Discontinuities' })).toBeInViewport();
+});
