@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import {
   build,
   defaultJoint,
@@ -7,10 +7,13 @@ import {
   parametersOf,
   type Joint,
 } from '../../src/joint/index.ts';
+import { fetchKind } from '../../src/state/built.ts';
 import { constrain } from '../../src/state/constrain.ts';
 import { numberAt, withNumber } from '../../src/state/parameter.ts';
 import { addSpatter } from '../../src/state/spatter.ts';
 import { runs } from '../runs.ts';
+
+beforeAll(() => fetchKind('butt'));
 
 const fillet = defaultJoint('fillet');
 

@@ -1,0 +1,112 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { defaultJoint } from '../../src/joint/index.ts';
+import { BenchSession } from '../../src/state/bench.svelte.ts';
+import { fetchKind } from '../../src/state/built.ts';
+import { causeOf, rejectsFirst } from '../../src/state/cause.ts';
+import { allowedOf } from '../../src/state/parameter-limits.ts';
+import { leadParameters } from '../../src/state/lead-parameters.ts';
+import { startingBench } from '../../src/state/start.ts';
+import { shapeOf, summarise, titleOf } from '../../src/state/summary.ts';
+
+beforeAll(() => fetchKind('butt'));
+const fillet = (): BenchSession => new BenchSession(startingBench());
+const butt = (change: object = {}): BenchSession =>
+  new BenchSession({ ...startingBench(), joint: { ...defaultJoint('butt'), ...change } });
+
+describe('the allowed range of a parameter', () => {
+  it('is what the checks that read it leave it', () => {
+    // The sheet asks for legs of 7; undercut at 12 mm: 0.1 t, at most 0.5 (ISO 5817 level C, 5011).
+    const { checks } = fillet();
+    expect(allowedOf('leg1', checks)).toEqual([7, null]);
+    expect(allowedOf('undercut1Depth', checks)[0]).toBeNull();
+    expect(allowedOf('undercut1Depth', checks)[1]).toBeCloseTo(0.5, 9);
+  });
+
+  it('lies on both sides of nothing where either way is worse', () => {
+    const [least, most] = allowedOf('offset', butt().checks);
+    expect(most).toBeGreaterThan(0);
+    expect(least).toBe(most === null ? null : -most);
+  });
+
+  it('is open where no check reads the parameter', () => {
+    expect(allowedOf('crownShift', fillet().checks)).toEqual([null, null]);
+  });
+});
+
+describe('what stands first', () => {
+  it('is leg, convexity, gap and undercut of a fillet, and their kin of a butt joint', () => {
+    const fields = (bench: BenchSession): readonly string[] =>
+      leadParameters(bench.joint, bench.parameters).map(({ field }) => field);
+    expect(fields(fillet())).toEqual(['leg1', 'convexity', 'rootGap', 'undercut1Depth']);
+    expect(fields(butt())).toEqual(['capHeight', 'rootHeight', 'offset', 'undercut1Depth']);
+    expect(fields(butt({ stage: 'fitUp' }))).toEqual([
+      'bevelAngle1',
+      'rootOpening',
+      'rootFace1',
+      'offset',
+    ]);
+  });
+});
+
+describe('the cause of a call', () => {
+  it('names the check that decides and counts the others', () => {
+    const bench = fillet();
+    bench.propose('leg1', 6);
+    const [first, ...more] = causeOf(bench.overall);
+    expect(first).toEqual(bench.overall.decides?.name);
+    expect(more.map(({ key }) => key)).toContain('bench_cause_more');
+  });
+
+  it('is nothing for an accept', () => {
+    const bench = fillet();
+    bench.propose('undercut2Depth', 0);
+    expect(bench.overall.call).toBe('accept');
+    expect(causeOf(bench.overall)).toEqual([]);
+  });
+
+  it('puts rejects first and keeps the order of the sheet within a call', () => {
+    const { checks } = fillet();
+    const sorted = rejectsFirst(checks);
+    expect(sorted[0]?.measurement).toBe('undercut2');
+    expect(sorted.slice(1)).toEqual(checks.filter((check) => check.call !== 'reject'));
+  });
+});
+
+describe('the section in words', () => {
+  const keys = (bench: BenchSession): readonly string[] =>
+    summarise(bench.measurements, bench.overall.rejected).map(({ key }) => key);
+
+  it('says plates, face and what rejects', () => {
+    expect(keys(fillet())).toEqual([
+      'bench_summary_plates',
+      'bench_summary_convex',
+      'bench_summary_over',
+    ]);
+  });
+
+  it.each([
+    [{ convexity: 0 }, 'bench_summary_flat'],
+    [{ convexity: -1 }, 'bench_summary_concave'],
+    [{ convexity: 0.6, reverseCurve: 0.5 }, 'bench_summary_mixed'],
+    [{ rootGap: 1 }, 'bench_summary_gap'],
+    [{ stage: 'fitUp' }, 'bench_summary_gap'],
+  ] as const)('says of a fillet with %o: %s', (change, key) => {
+    const joint = { ...defaultJoint('fillet'), ...change };
+    const bench = new BenchSession({ ...startingBench(), joint });
+    expect(shapeOf(bench.measurements).map((said) => said.key)).toContain(key);
+  });
+
+  it.each([
+    [{}, 'bench_summary_cap'],
+    [{ offset: 1 }, 'bench_summary_offset'],
+    [{ capHeight: -1, capPast1: 0, capPast2: 0 }, 'bench_summary_underfill'],
+    [{ stage: 'fitUp' }, 'bench_summary_groove'],
+  ] as const)('says of a butt joint with %o: %s', (change, key) => {
+    expect(shapeOf(butt(change).measurements).map((said) => said.key)).toContain(key);
+  });
+
+  it('is headed by form and size: legs once welded, plates before and in a butt joint', () => {
+    expect(titleOf(fillet().measurements).key).toBe('bench_title_legs');
+    expect(titleOf(butt().measurements).key).toBe('bench_title_plates');
+  });
+});

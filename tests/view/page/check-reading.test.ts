@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import type { Check } from '../../../src/limits/index.ts';
+import { checkReading } from '../../../src/view/page/check-reading.ts';
+import {
+  parameterName,
+  parameterText,
+  parseParameter,
+  scaleUnit,
+} from '../../../src/view/page/parameter-text.ts';
+import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
+import type { Reading } from '../../../src/view/text.ts';
+
+const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
+const inch: Reading = { ...mm, units: 'in' };
+
+const check = (change: Partial<Check>): Check => ({
+  id: 'leg:leg1',
+  measurement: 'leg1',
+  name: { key: 'x' },
+  sense: 'min',
+  unit: 'mm',
+  limit: 7,
+  printed: { value: 7, unit: 'mm' },
+  measured: 8,
+  margin: 1,
+  guard: 0,
+  call: 'accept',
+  reasons: [],
+  working: null,
+  source: { document: '', edition: '', clause: '', status: 'sheet' },
+  ...change,
+});
+
+describe('a check’s numbers', () => {
+  it('carry one decimal where the limit does, two where it is small or finer', () => {
+    expect(checkReading(check({}), mm)).toEqual({ limit: '7.0', measured: '8.0' });
+    expect(checkReading(check({ limit: 0.5, measured: 0.4 }), mm).limit).toBe('0.50');
+    expect(checkReading(check({ limit: 4.95, measured: 5.657 }), mm)).toEqual({
+      limit: '4.95',
+      measured: '5.66',
+    });
+  });
+
+  it('carry whole degrees', () => {
+    const toe = check({ unit: 'deg', limit: 100, measured: 114.95 });
+    expect(checkReading(toe, mm)).toEqual({ limit: '100°', measured: '115°' });
+  });
+
+  it('round a measurement onto the wrong side of its limit only past three decimals', () => {
+    // 6.96 would read 7.0 beside 7.0 min, and yet be a reject.
+    const short = check({ measured: 6.96, margin: -0.04, call: 'reject' });
+    expect(checkReading(short, mm).measured).toBe('6.96');
+    const hair = check({ measured: 6.9996, margin: -0.0004, call: 'reject' });
+    expect(checkReading(hair, mm).measured).toBe('7.000');
+  });
+
+  it('are put into inches for a reader of inches', () => {
+    // 7 ÷ 25.4 = 0.27559, 8 ÷ 25.4 = 0.31496.
+    expect(checkReading(check({}), inch)).toEqual({ limit: '0.276', measured: '0.315' });
+  });
+
+  it('are nothing where there is nothing', () => {
+    expect(checkReading(check({ limit: null, measured: null, margin: null }), mm)).toEqual({
+      limit: null,
+      measured: null,
+    });
+  });
+});
+
+describe('a parameter', () => {
+  it('is named by the words of its field', () => {
+    expect(parameterName('undercut1Depth').key).toBe('bench_parameter_undercut1_depth');
+    expect(parameterName('spatter.3.place').key).toBe('bench_parameter_spatter_place');
+  });
+
+  it('shows every model step and one decimal more between two steps', () => {
+    expect(parameterText(8, { unit: 'mm', step: 0.1 }, mm)).toBe('8.0');
+    expect(parameterText(8.333, { unit: 'mm', step: 0.1 }, mm)).toBe('8.33');
+    expect(parameterText(0.6, { unit: 'mm', step: 0.05 }, mm)).toBe('0.60');
+    expect(parameterText(90, { unit: 'deg', step: 1 }, mm)).toBe('90.0°');
+    expect(parameterText(0.25, { unit: 'ratio', step: 0.05 }, mm)).toBe('0.25');
+  });
+
+  it('is typed in the reader’s unit, and what cannot be read says so', () => {
+    expect(parseParameter('5/16', { unit: 'mm' }, inch)).toEqual({ value: 7.9375 });
+    expect(parseParameter('0.5', { unit: 'mm' }, inch)).toEqual({ value: 12.7 });
+    expect(parseParameter('30°', { unit: 'deg' }, inch)).toEqual({ value: 30 });
+    expect(parseParameter('wide', { unit: 'mm' }, mm)).toMatchObject({
+      problem: { key: 'units_unknown_length_unit' },
+    });
+  });
+
+  it('has a scale divided in the reader’s unit', () => {
+    expect(scaleUnit({ unit: 'mm' }, mm)).toBe('mm');
+    expect(scaleUnit({ unit: 'mm' }, inch)).toBe('in');
+    expect(scaleUnit({ unit: 'mm' }, { ...inch, inches: 'fraction' })).toBe('in64');
+    expect(scaleUnit({ unit: 'deg' }, inch)).toBe('deg');
+  });
+});
+
+describe('a length of the job sheet', () => {
+  it('stands as it was entered, its unit only when that is not the sheet’s', () => {
+    expect(sheetLengthText({ unit: 'mm', value: 7 }, 'mm')).toBe('7');
+    expect(sheetLengthText({ unit: 'in64', value: 20 }, 'in')).toBe('5/16');
+    expect(sheetLengthText({ unit: 'in64', value: 20 }, 'mm')).toBe('5/16 in');
+    expect(sheetLengthText({ unit: 'mm', value: 7 }, 'in')).toBe('7 mm');
+    expect(sheetLengthText(null, 'mm')).toBe('');
+  });
+});

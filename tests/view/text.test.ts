@@ -1,0 +1,139 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { parametersFor } from '../../src/joint/index.ts';
+import { constructionNames } from '../../src/lesson/index.ts';
+import { limitSets } from '../../src/limits/index.ts';
+import { measurementIds } from '../../src/measure/index.ts';
+import { choicesOf } from '../../src/state/joint-choice.ts';
+import { defaultJoint } from '../../src/joint/index.ts';
+import { readySections } from '../../src/state/ready-sections.ts';
+import { groupName, groups } from '../../src/view/page/groups.ts';
+import { pages } from '../../src/view/page/pages.ts';
+import { parameterName } from '../../src/view/page/parameter-text.ts';
+import { fetchRest, known, length, quantity, text, type Reading } from '../../src/view/text.ts';
+
+const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
+const inch: Reading = { ...mm, units: 'in' };
+const fraction: Reading = { ...inch, inches: 'fraction' };
+const iso: Reading = { ...mm, terms: 'ISO' };
+
+beforeAll(fetchRest);
+
+const sources = (folder: string): readonly string[] =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+    entry.name === 'compiled'
+      ? []
+      : entry.isDirectory()
+        ? sources(`${folder}/${entry.name}`)
+        : /\.(ts|svelte)$/.test(entry.name)
+          ? [readFileSync(`${folder}/${entry.name}`, 'utf8')]
+          : [],
+  );
+
+/** Keys that code puts together from parts, each spelled out. */
+function composed(): readonly string[] {
+  const fields = [...parametersFor('fillet'), ...parametersFor('butt')].map(({ field }) => field);
+  const shapes = ['undercut1Shape', 'undercut2Shape', 'rootUndercut1Shape', 'rootUndercut2Shape'];
+  const choices = [...choicesOf(defaultJoint('fillet')), ...choicesOf(defaultJoint('butt'))];
+  const small = (words: string): string => words.toLowerCase();
+  return [
+    ...[...fields, ...shapes, 'spatter.0.place', 'spatter.0.height'].map(
+      (field) => parameterName(field).key,
+    ),
+    ...choices.flatMap(({ field, options }) => [
+      `bench_choice_${small(field)}`,
+      ...options.map((value) => `bench_${small(field)}_${small(value)}`),
+    ]),
+    ...groups.map(groupName),
+    ...pages.map((page) => `bench_page_${page}`),
+    ...constructionNames.map((name) => `bench_construction_${small(name)}`),
+    ...readySections.map(({ name }) => name),
+    ...['accept', 'reject', 'refer', 'notAssessed'].map((call) => `bench_call_${call}`),
+    ...['seen', 'memory', 'invented', 'sheet'].map((status) => `bench_status_${status}`),
+    ...['rounded', 'sharp'].map((shape) => `bench_shape_${shape}`),
+    ...[
+      'tee',
+      'lap',
+      'corner',
+      ...(choices.find((c) => c.field === 'preparation')?.options ?? []),
+    ].map((form) => `bench_title_${small(form)}`),
+    ...measurementIds.flatMap((id) => [
+      `measure_${id.replace('.', '_')}`,
+      `measure_${id.replace('.', '_')}_definition`,
+      `scene_${id.replace('.', '_')}`,
+    ]),
+    ...limitSets.flatMap((set) => [
+      set.name,
+      set.about,
+      ...set.criteria.flatMap(({ name, note }) => (note === undefined ? [name] : [name, note])),
+      ...set.checklist.flatMap(({ name, asks }) => [name, asks]),
+    ]),
+  ];
+}
+
+describe('words', () => {
+  it('are there for every key that is written out anywhere in the program', () => {
+    const written = sources('src').flatMap((source) =>
+      [
+        ...source.matchAll(
+          /['"`]((?:bench|measure|limits|joint_error|scene|lesson|units)_\w*[a-zA-Z0-9])['"`]/g,
+        ),
+      ].map(([, key]) => key ?? ''),
+    );
+    expect(written.length).toBeGreaterThan(200);
+    expect([...new Set(written)].filter((key) => !known(key))).toEqual([]);
+  });
+
+  it.each(composed())('are there for %s, a key put together from parts', (key) => {
+    expect(known(key)).toBe(true);
+  });
+
+  it('follow the terms where the two trades differ', () => {
+    const name = { key: 'bench_parameter_root_gap' };
+    expect(text(name, mm)).toBe('Root opening');
+    expect(text(name, iso)).toBe('Root gap');
+  });
+
+  it('put a message inside a message, and a quantity as the reader chose', () => {
+    const message = {
+      key: 'bench_summary_over',
+      values: {
+        name: { key: 'bench_parameter_root_gap' },
+        measured: { value: 2, unit: 'mm' as const },
+        limit: { value: 1.5, unit: 'mm' as const },
+      },
+    };
+    expect(text(message, mm)).toBe('Root opening: 2.0 mm, over the 1.5 mm allowed.');
+    expect(text(message, mm, true)).toBe('Root opening: 2.0, over the 1.5 allowed.');
+    // 2 ÷ 25.4 = 0.07874, 1.5 ÷ 25.4 = 0.05906.
+    expect(text(message, inch)).toBe('Root opening: 0.079 in, over the 0.059 in allowed.');
+  });
+
+  it('show the key of a sentence that there is none of', () => {
+    expect(text({ key: 'bench_nothing_like_it' }, mm)).toBe('bench_nothing_like_it');
+    expect(text({ key: 'constructor' }, mm)).toBe('constructor');
+  });
+});
+
+describe('quantities', () => {
+  it('of length carry one decimal at least in millimetres, three in inches, or 64ths', () => {
+    expect(length(8, mm)).toBe('8.0');
+    expect(length(5.657, mm)).toBe('5.66');
+    expect(length(8, mm, { decimals: 2, unitMark: true })).toBe('8.00 mm');
+    expect(length(8, inch)).toBe('0.315');
+    // 8 mm is 20.16 sixty-fourths.
+    expect(length(8, fraction, { unitMark: true })).toBe('5/16 in');
+  });
+
+  it('of other kinds carry their own unit', () => {
+    expect(quantity(37.5, 'deg', mm)).toBe('37.5°');
+    expect(quantity(100, 'deg', mm)).toBe('100°');
+    expect(quantity(32, 'mm2', mm)).toBe('32.0 mm²');
+    // 32 ÷ 25.4² = 0.04960.
+    expect(quantity(32, 'mm2', inch)).toBe('0.0496 in²');
+    expect(quantity(0.251, 'kg/m', mm)).toBe('0.251 kg/m');
+    // 1 kg/m is 0.671969 lb/ft.
+    expect(quantity(1, 'kg/m', inch)).toBe('0.672 lb/ft');
+    expect(quantity(0.5, 'ratio', mm)).toBe('0.5');
+  });
+});
