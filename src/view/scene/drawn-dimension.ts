@@ -3,7 +3,7 @@ import type { Placed } from './dimension-layout.ts';
 import type { Arrowhead, Lettering, Tone } from './dimension-request.ts';
 import { type DrawingSheet, type Ground, groundAt } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
-import { crossingShare } from './line-grid.ts';
+import { crossingShare, NO_CROSSING } from './line-grid.ts';
 import type { Arc } from './placement.ts';
 import { written } from './written.ts';
 
@@ -146,7 +146,7 @@ function landingCuts(placed: readonly Placed[]): string {
         if (other.placement === placement) continue;
         for (const extension of other.placement.extensions) {
           const share = crossingShare(landing, extension);
-          if (share !== null) d += cutAt(landing, share);
+          if (share !== NO_CROSSING) d += cutAt(landing, share);
         }
       }
     }

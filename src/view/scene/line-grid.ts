@@ -82,18 +82,20 @@ export function countCrossings(grid: LineGrid, line: Line): number {
   const left = cellOf(Math.min(line.x1, line.x2), grid.columns);
   const right = cellOf(Math.max(line.x1, line.x2), grid.columns);
   const bottom = cellOf(Math.max(line.y1, line.y2), grid.rows);
-  const found: Line[] = [];
+  let found: Line[] | null = null;
   for (let row = cellOf(Math.min(line.y1, line.y2), grid.rows); row <= bottom; row++) {
     for (let column = left; column <= right; column++) {
       const cell = grid.cells[row * grid.columns + column];
       if (cell === undefined) continue;
       for (const other of cell) {
+        if (crossingShare(line, other) === NO_CROSSING) continue;
         // A line that runs through several cells is met in each of them.
-        if (crossingShare(line, other) !== null && !found.includes(other)) found.push(other);
+        if (found === null) found = [other];
+        else if (!found.includes(other)) found.push(other);
       }
     }
   }
-  return found.length;
+  return found === null ? 0 : found.length;
 }
 
 /** Two lines nearer than this that run the same way are hard to tell apart, px; nearer than the least they are one. */
@@ -132,25 +134,30 @@ function isBeside(line: Line, other: Line): boolean {
 
 const TOUCH = 3;
 
+/** What `crossingShare` gives when there is no crossing; a number, for it is asked thousands of times. */
+export const NO_CROSSING = -1;
+
 /**
- * Where `crossing` crosses `line`, as a share of `line`; null when it doesn't, or
- * only touches within 3 px of `line`'s ends.
+ * Where `crossing` crosses `line`, as a share of `line`; `NO_CROSSING` when it
+ * doesn't, or only touches within 3 px of `line`'s ends.
  */
-export function crossingShare(line: Line, crossing: Line): number | null {
+export function crossingShare(line: Line, crossing: Line): number {
   const { x1, y1, x2, y2 } = line;
   const { x1: x3, y1: y3, x2: x4, y2: y4 } = crossing;
-  if (Math.max(x1, x2) < Math.min(x3, x4) || Math.max(x3, x4) < Math.min(x1, x2)) return null;
-  if (Math.max(y1, y2) < Math.min(y3, y4) || Math.max(y3, y4) < Math.min(y1, y2)) return null;
+  if (Math.max(x1, x2) < Math.min(x3, x4) || Math.max(x3, x4) < Math.min(x1, x2))
+    return NO_CROSSING;
+  if (Math.max(y1, y2) < Math.min(y3, y4) || Math.max(y3, y4) < Math.min(y1, y2))
+    return NO_CROSSING;
   const dx = x2 - x1;
   const dy = y2 - y1;
   const ex = x4 - x3;
   const ey = y4 - y3;
   const turn = dx * ey - dy * ex;
   // parallel lines don't cross
-  if (Math.abs(turn) < 1e-9) return null;
+  if (Math.abs(turn) < 1e-9) return NO_CROSSING;
   const along = ((x3 - x1) * ey - (y3 - y1) * ex) / turn;
   const other = ((x3 - x1) * dy - (y3 - y1) * dx) / turn;
-  if (other < 0 || other > 1) return null;
+  if (other < 0 || other > 1) return NO_CROSSING;
   const margin = TOUCH / Math.hypot(dx, dy);
-  return along > margin && along < 1 - margin ? along : null;
+  return along > margin && along < 1 - margin ? along : NO_CROSSING;
 }
