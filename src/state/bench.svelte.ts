@@ -1,11 +1,18 @@
-import { JointError, parametersOf, type Joint, type Stage } from '../joint/index.ts';
-import { judge, overallCall, type JobSheet } from '../limits/index.ts';
+import {
+  JointError,
+  parametersOf,
+  type Joint,
+  type ParameterRange,
+  type Stage,
+} from '../joint/index.ts';
+import { judge, overallCall, type Check, type JobSheet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
 import { measurementsOf, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
 import { limitSetOf } from './limit-sets.ts';
+import { steadyChecks, steadyList } from './steady.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
 
 /** What undo goes back over. The held outline and the construction shown are not work to be undone. */
@@ -50,11 +57,18 @@ export class BenchSession {
   readonly section = $derived(sectionOf(this.joint));
   readonly measurements = $derived(measurementsOf(this.section));
   readonly limits = $derived(limitSetOf(this.sheet.limitSet));
-  readonly checks = $derived(
-    this.limits === undefined ? [] : judge(this.measurements, this.sheet, this.limits),
-  );
+  /** what was judged last, so that rows which say the same stay the same */
+  #judged: readonly Check[] = [];
+  readonly checks = $derived.by(() => {
+    const { limits, measurements, sheet } = this;
+    const judged = limits === undefined ? [] : judge(measurements, sheet, limits);
+    return (this.#judged = steadyChecks(this.#judged, judged, this.opened));
+  });
   readonly overall = $derived(overallCall(this.checks));
-  readonly parameters = $derived(parametersOf(this.joint));
+  #ranges: readonly ParameterRange[] = [];
+  readonly parameters = $derived.by(
+    () => (this.#ranges = steadyList(this.#ranges, parametersOf(this.joint))),
+  );
   /** what the lit check is put to */
   readonly litSubject = $derived(
     this.lit === null

@@ -1,0 +1,42 @@
+import type { Check } from '../limits/index.ts';
+
+/** The list as it was when the new one holds the very same entries: then nothing that reads it need run. */
+export function steadyList<Entry>(
+  before: readonly Entry[],
+  now: readonly Entry[],
+): readonly Entry[] {
+  return before.length === now.length && before.every((entry, place) => entry === now[place])
+    ? before
+    : now;
+}
+
+/**
+ * The new checks, each that says the same as before being the one from before, so that its row
+ * stays untouched. The opened one is always new: its working shows numbers that may have moved
+ * without moving the limit.
+ */
+export function steadyChecks(
+  before: readonly Check[],
+  now: readonly Check[],
+  opened: string | null,
+): readonly Check[] {
+  if (before.length !== now.length) return now;
+  return steadyList(
+    before,
+    now.map((check, place) => {
+      const earlier = before[place];
+      const isSteady = earlier !== undefined && check.id !== opened && saysTheSame(earlier, check);
+      return isSteady ? earlier : check;
+    }),
+  );
+}
+
+const saysTheSame = (a: Check, b: Check): boolean =>
+  a.id === b.id &&
+  a.measured === b.measured &&
+  a.limit === b.limit &&
+  a.guard === b.guard &&
+  a.call === b.call &&
+  a.source.document === b.source.document &&
+  a.source.clause === b.source.clause &&
+  a.source.status === b.source.status;

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { BenchSession } from '../../src/state/bench.svelte.ts';
+import { startingBench } from '../../src/state/start.ts';
+import { steadyList } from '../../src/state/steady.ts';
+
+const of = (bench: BenchSession, measurement: string) =>
+  bench.checks.find((check) => check.measurement === measurement);
+
+describe('what stays the same', () => {
+  it('is the list itself while its entries are the very same', () => {
+    const [a, b] = [{}, {}];
+    const before = [a, b];
+    expect(steadyList(before, [a, b])).toBe(before);
+    expect(steadyList(before, [a, {}])).not.toBe(before);
+    expect(steadyList(before, [a])).toEqual([a]);
+  });
+
+  it('is a check whose numbers did not move, and no other', () => {
+    const bench = new BenchSession(startingBench());
+    const [leg1, leg2] = [of(bench, 'leg1'), of(bench, 'leg2')];
+    bench.propose('leg1', 9);
+    expect(of(bench, 'leg2')).toBe(leg2);
+    expect(of(bench, 'leg1')).not.toBe(leg1);
+    expect(of(bench, 'leg1')?.measured).toBeCloseTo(9, 9);
+  });
+
+  it('is never the opened check: its working may move while its limit does not', () => {
+    // Undercut at toe 1: min(0.1 × 12 mm, 0.5 mm), and 0.5 mm still governs at 13 mm.
+    const bench = new BenchSession(startingBench());
+    bench.opened = of(bench, 'undercut1')?.id ?? null;
+    expect(of(bench, 'undercut1')?.working?.substituted).toContain('12');
+    bench.propose('t1', 13);
+    expect(of(bench, 'undercut1')?.working?.substituted).toContain('13');
+  });
+
+  it('is fresh when it is opened after the numbers moved', () => {
+    const bench = new BenchSession(startingBench());
+    const id = of(bench, 'undercut1')?.id ?? null;
+    bench.propose('t1', 13);
+    bench.opened = id;
+    expect(of(bench, 'undercut1')?.working?.substituted).toContain('13');
+  });
+});
