@@ -32,15 +32,21 @@ export function fitView(section: Section, sheet: Sheet, before: View | null, hol
     before.height === sheet.height &&
     before.subject === subjectOf(section);
   if (hold && sameSheet) return before;
-  const fitted = fitAt(section, sheet, largestScale(section, sheet));
-  if (!sameSheet) return fitted;
-  const worthIt = fitted.scale > before.scale * WORTH_ENLARGING;
-  return !worthIt && showsAll(before, section, sheet) ? before : fitted;
+  const seen = seenPoints(section, sheet);
+  if (sameSheet && showsAll(before, seen, sheet)) {
+    const worthIt = fits(extent(seen, before.scale * WORTH_ENLARGING, 1), sheet);
+    if (!worthIt) return before;
+  }
+  return centred(section, sheet, seen, largestScale(seen, sheet));
 }
 
 /** The whole section at a given scale, centred; a true-size view is `fitAt(…, TRUE_SCALE)`. */
 export function fitAt(section: Section, sheet: Sheet, pxPerMm: number): View {
-  const { left, right, top, bottom } = extent(seenPoints(section, sheet), pxPerMm, 1);
+  return centred(section, sheet, seenPoints(section, sheet), pxPerMm);
+}
+
+function centred(section: Section, sheet: Sheet, seen: readonly Seen[], pxPerMm: number): View {
+  const { left, right, top, bottom } = extent(seen, pxPerMm, 1);
   return {
     scale: pxPerMm,
     originX: Math.round((sheet.left + sheet.right - left - right) / 2),
@@ -56,19 +62,19 @@ function subjectOf({ kind, form, stage }: Section): string {
   return `${kind} ${form} ${stage}`;
 }
 
-function largestScale(section: Section, sheet: Sheet): number {
-  const points = seenPoints(section, sheet);
+function largestScale(seen: readonly Seen[], sheet: Sheet): number {
   let low = LEAST_SCALE;
   let high = LARGEST_SCALE;
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (low + high) / 2;
-    const { left, right, top, bottom } = extent(points, middle, 1);
-    const fits =
-      right - left <= sheet.right - sheet.left && top - bottom <= sheet.bottom - sheet.top;
-    if (fits) low = middle;
+    if (fits(extent(seen, middle, 1), sheet)) low = middle;
     else high = middle;
   }
   return readable(low);
+}
+
+function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
+  return right - left <= sheet.right - sheet.left && top - bottom <= sheet.bottom - sheet.top;
 }
 
 /** Rounded down to a drawn scale that can be said: 9.5 : 1 rather than 9.53 : 1. */
@@ -78,8 +84,8 @@ function readable(pxPerMm: number): number {
   return Math.max(step, Math.floor(times / step) * step) * TRUE_SCALE;
 }
 
-function showsAll(view: View, section: Section, sheet: Sheet): boolean {
-  const { left, right, top, bottom } = extent(seenPoints(section, sheet), view.scale, LEAST_ROOM);
+function showsAll(view: View, seen: readonly Seen[], sheet: Sheet): boolean {
+  const { left, right, top, bottom } = extent(seen, view.scale, LEAST_ROOM);
   return (
     view.originX + left >= sheet.left &&
     view.originX + right <= sheet.right &&
@@ -89,7 +95,14 @@ function showsAll(view: View, section: Section, sheet: Sheet): boolean {
 }
 
 /** Bounds of the points with their room, px from the plane's origin, y up. */
-function extent(points: readonly Seen[], pxPerMm: number, share: number) {
+interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+}
+
+function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { point, room } of points) {
     const x = point.x * pxPerMm + room.x * share;

@@ -3,6 +3,9 @@ import { length, quantity, type Reading, text } from '../text.ts';
 import type { SceneWords } from './dimension-context.ts';
 import type { BarLength } from './scale-bar.ts';
 
+/** Values kept in words before they are forgotten. */
+const MOST_WORDED = 400;
+
 /** The drawing's words for one reader; a dotted id takes an underscore in its key. */
 export function sceneWords(reading: Reading): SceneWords {
   const say = (key: string, values?: Readonly<Record<string, string | number>>): string =>
@@ -13,11 +16,24 @@ export function sceneWords(reading: Reading): SceneWords {
     named.set(key, known);
     return known;
   };
+  // A value that stays while another one runs is put into words once.
+  const worded = new Map<string, Map<number, string>>();
+  const value = (measurement: Measurement): string => {
+    if (measurement.value === null) return '';
+    const ofUnit = worded.get(measurement.unit) ?? new Map<number, string>();
+    worded.set(measurement.unit, ofUnit);
+    const known = ofUnit.get(measurement.value);
+    if (known !== undefined) return known;
+    if (ofUnit.size > MOST_WORDED) ofUnit.clear();
+    const found = valueText(measurement.value, measurement.unit, reading);
+    ofUnit.set(measurement.value, found);
+    return found;
+  };
   const shown = (mm: number): string => length(mm, reading);
   return {
     name: (id) => name(`scene_${id.replace('.', '_')}`),
     short: (id) => name(`scene_${id.replace('.', '_')}_short`),
-    value: (measurement) => valueText(measurement, reading),
+    value,
     governs: (throat) => say('scene_governs', { name: throat }),
     governsShort: (throat) => say('scene_governs_short', { name: throat }),
     scale: (bar, scale) => say('scene_scale', { bar, scale }),
@@ -38,8 +54,7 @@ export function sceneWords(reading: Reading): SceneWords {
   };
 }
 
-function valueText({ value, unit }: Measurement, reading: Reading): string {
-  if (value === null) return '';
+function valueText(value: number, unit: Measurement['unit'], reading: Reading): string {
   return unit === 'mm' ? length(value, reading) : quantity(value, unit, reading);
 }
 

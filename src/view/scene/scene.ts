@@ -5,7 +5,6 @@ import type { Check } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
 import { bandCaptions } from './band-captions.ts';
-import { buttDimensions } from './butt-dimensions.ts';
 import type { Construction } from './construction.ts';
 import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
 import { type DimensionContext, drawnAs, type SceneWords, tonesOf } from './dimension-context.ts';
@@ -14,7 +13,7 @@ import { type DimensionRequest, LETTERING, type Lettering } from './dimension-re
 import { type DrawnDimension, drawnDimensions } from './drawn-dimension.ts';
 import type { DrawingSheet } from './drawing-sheet.ts';
 import { type DrawingFoot, drawingFoot } from './drawing-foot.ts';
-import { filletDimensions } from './fillet-dimensions.ts';
+import type { Dimensioning } from './dimension-kind.svelte.ts';
 import { fitAt, fitView } from './fit-view.ts';
 import { type LabelBox, type Line, uprightBox } from './label-box.ts';
 import { copyGrid, lineGrid } from './line-grid.ts';
@@ -42,6 +41,8 @@ export interface SceneInput {
   readonly kept: readonly Point[];
   readonly words: SceneWords;
   readonly bars: readonly BarLength[];
+  /** what is dimensioned of this kind of joint, and how */
+  readonly dimensioning: Dimensioning;
   /** drawn at true size and nothing else */
   readonly trueToSize: boolean;
   /** px per mm of the reader's screen at life size */
@@ -160,7 +161,7 @@ function dimensionRequests(
     sheet,
     words,
   };
-  const own = section.kind === 'fillet' ? filletDimensions(context) : buttDimensions(context);
+  const own = input.dimensioning(context);
   const others = otherDimensions(context, new Set(own.map(({ key }) => key)));
   return [...own, ...others, ...heldNote(input, view), ...bandCaptions(input, view, band)];
 }

@@ -8,6 +8,8 @@ import {
 } from '../../../src/joint/index.ts';
 import type { Call, Check } from '../../../src/limits/index.ts';
 import { measure, measurementIds, type MeasurementId } from '../../../src/measure/index.ts';
+import { buttDimensions } from '../../../src/view/scene/butt-dimensions.ts';
+import { filletDimensions } from '../../../src/view/scene/fillet-dimensions.ts';
 import { sceneWords, barLengths } from '../../../src/view/scene/scene-words.ts';
 import type { SceneInput } from '../../../src/view/scene/scene.ts';
 import { type Manner, sheetOf } from '../../../src/view/scene/sheet.ts';
@@ -52,6 +54,7 @@ export function sceneOf(
     kept: [],
     words: sceneWords(METRIC),
     bars: barLengths(METRIC),
+    dimensioning: section.kind === 'fillet' ? filletDimensions : buttDimensions,
     trueToSize: false,
     trueScale: TRUE_SCALE,
     before: null,
