@@ -1,4 +1,4 @@
-import { formatAngle, formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
+import { formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 import type { Preferences } from '../state/preferences.ts';
 import { sentences as first } from './messages/compiled/en-first.js';
@@ -118,5 +118,3 @@ export function length(
 const lessZero = (digits: string): string => (digits.endsWith('0') ? digits.slice(0, -1) : digits);
 /** 90.0 as 90, 37.5 as it is. */
 const shorter = (digits: string): string => digits.replace(/\.?0+$/, '');
-
-export { formatAngle };

@@ -44,7 +44,7 @@ test.describe('by keyboard alone', () => {
       await page.keyboard.press('Tab');
       const name = await page.evaluate(() => {
         const at = document.activeElement;
-        return at?.getAttribute('aria-label') ?? at?.textContent?.trim().replace(/\s+/g, ' ') ?? '';
+        return at?.getAttribute('aria-label') ?? at?.textContent.trim().replace(/\s+/g, ' ') ?? '';
       });
       reached.add(name);
     }

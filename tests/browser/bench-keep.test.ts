@@ -65,7 +65,7 @@ test('a link opened over work of one’s own is a step that undo takes back', as
   await fieldOf(page, 'Leg 1').fill('10');
   await page.keyboard.press('Enter');
   await page.goto('about:blank');
-  const other = JSON.parse(
+  const other: unknown = JSON.parse(
     readFileSync('src/state/ready-sections/04-fillet-unequal-legs.json', 'utf8'),
   );
   const hash = Buffer.from(JSON.stringify(other)).toString('base64url');

@@ -37,7 +37,7 @@ test('every ready section opens, is drawn and is judged, and undo brings the fir
     expect(await page.locator('.checks li').count(), name).toBeGreaterThan(5);
     await expect(overallOf(page), name).not.toHaveText('Not assessed');
   }
-  for (let step = 0; step < names.length; step += 1) await page.keyboard.press('Control+z');
+  for (const name of names) await test.step(`undo ${name}`, () => page.keyboard.press('Control+z'));
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tee fillet 8.0 × 8.0');
   await expect(fieldOf(page, 'Convexity')).toHaveValue('1.0');
 });

@@ -48,7 +48,7 @@ async function faintTexts(page: Page, when: string): Promise<string[]> {
         (piece): piece is SVGElement => piece.childElementCount === 0,
       );
       const drawn = (pieces.length > 0 ? pieces : [text]).map((piece) => ({
-        words: piece.textContent ?? '',
+        words: piece.textContent,
         colour: channels(getComputedStyle(piece).fill),
         box: piece.getBoundingClientRect().toJSON() as DOMRect,
       }));

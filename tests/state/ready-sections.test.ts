@@ -41,22 +41,24 @@ describe('ready sections', () => {
     expect(bench.overall.decides?.measurement ?? null).toBe(decides);
   });
 
+  const opened = async (id: string): Promise<BenchSession> => {
+    const ready = readySections.find((one) => one.id === id);
+    if (ready === undefined) throw new Error(`no ready section ${id}`);
+    return new BenchSession(await ready.open());
+  };
+
   it('hold the two halves of the comparison with the same legs', async () => {
-    const legs = await Promise.all(
-      ['same-legs-convex', 'same-legs-concave'].map(async (id) => {
-        const bench = new BenchSession(
-          await (readySections.find((ready) => ready.id === id) ?? readySections[0]!).open(),
-        );
-        return [bench.measurements.values.leg1?.value, bench.measurements.values.leg2?.value];
-      }),
-    );
-    expect(legs[0]).toEqual(legs[1]);
+    const [convex, concave] = [
+      (await opened('same-legs-convex')).measurements.values,
+      (await opened('same-legs-concave')).measurements.values,
+    ];
+    expect(convex.leg1?.value).toBe(concave.leg1?.value);
+    expect(convex.leg2?.value).toBe(concave.leg2?.value);
   });
 
   it('have a smooth cap on offset plates that is no underfill', async () => {
-    const ready = readySections.find((one) => one.id === 'smooth-cap-offset');
-    const bench = new BenchSession(await ready!.open());
-    expect(bench.measurements.values.centrelineOffset?.value).toBeCloseTo(0.8, 9);
-    expect(bench.measurements.values.underfill?.value).toBe(0);
+    const { values } = (await opened('smooth-cap-offset')).measurements;
+    expect(values.centrelineOffset?.value).toBeCloseTo(0.8, 9);
+    expect(values.underfill?.value).toBe(0);
   });
 });
