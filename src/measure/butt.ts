@@ -3,42 +3,52 @@ import { alignment } from './alignment.ts';
 import { bevels } from './bevel.ts';
 import { capDip } from './cap-dip.ts';
 import { capPastGroove } from './cap-past-groove.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
+import { exposedWeld } from './exposed-weld.ts';
 import { incompletePenetration } from './incomplete-penetration.ts';
 import { jointThickness } from './joint-thickness.ts';
 import type { Measurement } from './measurement.ts';
 import { preparation } from './preparation.ts';
-import { reinforcement } from './reinforcement.ts';
-import { rootConcavity, underfill } from './underfill.ts';
+import { noReinforcement, reinforcement } from './reinforcement.ts';
+import { noRootConcavity, rootConcavity, underfill } from './underfill.ts';
 import { rootUndercuts } from './undercut.ts';
 import { rootWidth } from './width.ts';
 
 /** What only a butt joint has. */
 export function buttMeasurements(section: Section): Measurement[] {
-  const { groove, face, root, stage } = section;
+  const { groove, face, root } = section;
+  const weld = exposedWeld(face);
   const measured = alignment(section);
   if (groove !== null) {
     measured.push(...bevels(groove, face, root), ...preparation(groove, face));
   }
   // not yet welded
-  if (stage === 'fitUp') return measured;
-  measured.push(...cap(face));
+  if (weld === null) return measured;
+  measured.push(...cap(face, weld));
   if (groove !== null) measured.push(incompletePenetration(groove, face));
   // a backing strip covers the root side
   if (root === null || section.backing !== null) return measured;
-  measured.push(...rootBead(root), ...jointThickness(face, root));
+  measured.push(...rootBead(root), ...jointThickness(face, weld, root));
   return measured;
 }
 
-const cap = (face: Side): Measurement[] => [
-  ...reinforcement('faceReinforcement', face),
-  ...underfill(face),
-  ...capDip(face),
-  ...capPastGroove(face),
+const cap = (face: Side, weld: ExposedWeld): Measurement[] => [
+  ...reinforcement('faceReinforcement', weld, face.surfaces),
+  ...underfill(weld, face),
+  ...capDip(weld, face.surfaces[0]),
+  ...capPastGroove(weld, face),
 ];
 
-const rootBead = (root: Side): Measurement[] => [
-  ...reinforcement('rootReinforcement', root),
-  ...rootConcavity(root),
-  ...rootWidth(root),
-  ...rootUndercuts(root),
-];
+/** The root side, whether or not a bead shows there. */
+function rootBead(root: Side): Measurement[] {
+  const weld = exposedWeld(root);
+  const undercuts = rootUndercuts(root);
+  if (weld === null)
+    return [...noReinforcement('rootReinforcement'), noRootConcavity, ...undercuts];
+  return [
+    ...reinforcement('rootReinforcement', weld, root.surfaces),
+    rootConcavity(weld, root),
+    rootWidth(weld),
+    ...undercuts,
+  ];
+}

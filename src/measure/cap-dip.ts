@@ -9,7 +9,8 @@ import {
   subtract,
   TOLERANCE,
 } from '../geometry/index.ts';
-import type { Side } from '../joint/index.ts';
+import type { SurfaceLine } from '../joint/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
@@ -31,11 +32,9 @@ interface Dip {
  * Greatest depth of the face below its outer hull, the straight line laid
  * across its crests, normal to it, mm; 0 for a face with a single swell. Derived.
  */
-export function capDip({ bead, toes, surfaces }: Side): Measurement[] {
-  // no weld metal shows on this side
-  if (bead === null || toes === null) return [];
-  const airOnLeft = dot(perpendicularLeft(subtract(toes[1], toes[0])), surfaces[0].normal) > 0;
-  const dip = deepestDip(bead, toes, airOnLeft ? 1 : -1, surfaces[0].normal);
+export function capDip({ bead, toes }: ExposedWeld, { normal }: SurfaceLine): Measurement[] {
+  const airOnLeft = dot(perpendicularLeft(subtract(toes[1], toes[0])), normal) > 0;
+  const dip = deepestDip(bead, toes, airOnLeft ? 1 : -1, normal);
   if (dip === null) return [measuredLength('capDip', 0, noWitness)];
   return [measuredLength('capDip', dip.depth, span(dip.foot, dip.bottom, [], [dip.across]))];
 }

@@ -1,4 +1,4 @@
-import type { Contour, Extreme, Point, Vector } from '../geometry/index.ts';
+import type { Extreme, Point, Vector } from '../geometry/index.ts';
 import {
   add,
   cross,
@@ -11,6 +11,8 @@ import {
   subtract,
 } from '../geometry/index.ts';
 import type { FilletRoot, Section, SurfaceLine } from '../joint/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
+import { exposedWeld } from './exposed-weld.ts';
 import { stationOn, surfaceCrossing } from './surface-line.ts';
 
 /** The points and lines of a fillet joint that every measurement of it starts from. */
@@ -27,10 +29,7 @@ export interface FilletLandmarks {
 }
 
 /** What is there once the joint is welded. */
-export interface FilletWeld {
-  readonly bead: Contour;
-  readonly toes: readonly [Point, Point];
-  readonly lips: readonly [Point, Point];
+export interface FilletWeld extends ExposedWeld {
   /** From O along each surface line to the toe, mm. */
   readonly legs: readonly [number, number];
   readonly chordLength: number;
@@ -63,18 +62,17 @@ export function filletLandmarks(section: Section): FilletLandmarks | null {
 }
 
 function filletWeld({ face }: Section, o: Point): FilletWeld | null {
-  const { bead, toes, lips } = face;
+  const weld = exposedWeld(face);
   // not yet welded
-  if (bead === null || toes === null || lips === null) return null;
+  if (weld === null) return null;
+  const { bead, toes } = weld;
   const [toe1, toe2] = toes;
   const chord = subtract(toe2, toe1);
   const chordLength = length(chord);
   const side = perpendicularRight(scale(chord, 1 / chordLength));
   const outward = dot(subtract(toe1, o), side) < 0 ? scale(side, -1) : side;
   return {
-    bead,
-    toes,
-    lips,
+    ...weld,
     legs: [legTo(face.surfaces[0], o, toe1), legTo(face.surfaces[1], o, toe2)],
     chordLength,
     outward,

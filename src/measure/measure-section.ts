@@ -1,5 +1,6 @@
 import type { Section } from '../joint/index.ts';
 import { areas } from './area.ts';
+import { exposedWeld } from './exposed-weld.ts';
 import type { Measurement, MeasurementId, Measurements } from './measurement.ts';
 import { overlaps } from './overlap.ts';
 import { thicknesses } from './thickness.ts';
@@ -19,8 +20,14 @@ export function measureSection(
 }
 
 /** What the face of any finished weld has. */
-function faceMeasurements({ stage, kind, face }: Section): Measurement[] {
+function faceMeasurements({ kind, face }: Section): Measurement[] {
+  const weld = exposedWeld(face);
   // not yet welded
-  if (stage === 'fitUp') return [];
-  return [...faceWidths(face), ...toeAngles(face), ...undercuts(face, kind), ...overlaps(face)];
+  if (weld === null) return [];
+  return [
+    ...faceWidths(weld),
+    ...toeAngles(weld, face.surfaces),
+    ...undercuts(face, kind),
+    ...overlaps(weld, face.surfaces),
+  ];
 }

@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/index.ts';
-import type { Side, SurfaceLine } from '../joint/index.ts';
+import type { SurfaceLine } from '../joint/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement } from './measurement.ts';
 import { footOn, stationOn } from './surface-line.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
@@ -9,9 +10,10 @@ import { measuredLength, noWitness, span } from './witness.ts';
  * toe, toe to lip along the surface line, mm; touching the plate or not
  * (ISO 6520-1, 506; how it is measured from memory, verify).
  */
-export function overlaps({ toes, lips, surfaces }: Side): Measurement[] {
-  // not yet welded
-  if (toes === null || lips === null) return [];
+export function overlaps(
+  { toes, lips }: ExposedWeld,
+  surfaces: readonly [SurfaceLine, SurfaceLine],
+): Measurement[] {
   return [
     overlap('overlap1', toes[0], lips[0], surfaces[0]),
     overlap('overlap2', toes[1], lips[1], surfaces[1]),

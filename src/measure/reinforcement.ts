@@ -7,7 +7,8 @@ import {
   scale,
   subtract,
 } from '../geometry/index.ts';
-import type { Side, SurfaceLine } from '../joint/index.ts';
+import type { SurfaceLine } from '../joint/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
@@ -21,10 +22,9 @@ import { measuredLength, noWitness, span } from './witness.ts';
  */
 export function reinforcement(
   name: 'faceReinforcement' | 'rootReinforcement',
-  { bead, toes, surfaces }: Side,
+  { bead, toes }: ExposedWeld,
+  surfaces: readonly [SurfaceLine, SurfaceLine],
 ): Measurement[] {
-  // no weld metal shows on this side
-  if (bead === null || toes === null) return noReinforcement(name);
   const over1 = crestOver(bead, surfaces[0]);
   const over2 = crestOver(bead, surfaces[1]);
   const first = shown(`${name}.toPlate1`, over1, toes[0]);
@@ -74,7 +74,8 @@ function overToes(
   return measuredLength(id, value, span(foot, point, [], [toes]));
 }
 
-function noReinforcement(name: 'faceReinforcement' | 'rootReinforcement'): Measurement[] {
+/** The same of a side on which no weld metal shows: 0 by every reading. */
+export function noReinforcement(name: 'faceReinforcement' | 'rootReinforcement'): Measurement[] {
   const readings = ['toPlate1', 'toPlate2', 'higher', 'lower', 'toes'] as const;
   return readings.map((reading) => measuredLength(`${name}.${reading}`, 0, noWitness));
 }

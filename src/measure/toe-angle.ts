@@ -1,7 +1,8 @@
 import type { Contour, Point, Segment, Vector } from '../geometry/index.ts';
 import { add, cross, dot, reverseContour, scale, tangentAt, TOLERANCE } from '../geometry/index.ts';
-import type { Side, SurfaceLine } from '../joint/index.ts';
+import type { SurfaceLine } from '../joint/index.ts';
 import { toDeg, rad } from '../units/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement, Witness } from './measurement.ts';
 import { measuredAngle } from './witness.ts';
 
@@ -18,9 +19,10 @@ interface ToeAngle {
  * of the face, degrees: 180 is flush, under 90 overhangs, over 180 dips below
  * the surface; `toeAngle` is the smaller (ISO 6520-1, 505; from memory, verify).
  */
-export function toeAngles({ bead, toes, surfaces }: Side): Measurement[] {
-  // not yet welded
-  if (bead === null || toes === null) return [];
+export function toeAngles(
+  { bead, toes }: ExposedWeld,
+  surfaces: readonly [SurfaceLine, SurfaceLine],
+): Measurement[] {
   const [first, second] = [
     angleAt(toes[0], surfaces[0], leaving(bead)),
     angleAt(toes[1], surfaces[1], leaving(reverseContour(bead))),

@@ -1,5 +1,5 @@
 import type { Contour, Point } from '../geometry/index.ts';
-import { contourEnd, scale } from '../geometry/index.ts';
+import { contourEnd, contourStart, distance, scale } from '../geometry/index.ts';
 import type { PlateNumber, Side, SurfaceLine } from '../joint/index.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
 import { highestWithin } from './strip.ts';
@@ -53,7 +53,7 @@ function undercutAt(
     if (ids.width === null) return [depth];
     return [depth, measuredLength(ids.width, null, noWitness, note)];
   }
-  return outsideEdge(surface, groove, kind === 'butt' ? edge : null, ids);
+  return outsideEdge(surface, groove, edge, ids);
 }
 
 /** Depth and width of what lies outside the groove edge; all of it when there is none. */
@@ -67,17 +67,15 @@ function outsideEdge(
   const from = edge === null ? -Infinity : stationOn(surface, edge);
   const walls = edge === null ? [] : [{ through: edge, inward: along }];
   const deepest = highestWithin(groove, walls, origin, scale(normal, -1));
-  const end = contourEnd(groove);
-  const start = (groove[0] as Contour[number]).a;
-  const width = stationOn(surface, end) - Math.max(stationOn(surface, start), from);
   // all of it lies inside the edge
-  if (deepest === null || width <= 0) return none(ids);
+  if (deepest === null) return none(ids);
+  const start = contourStart(groove);
+  const near = edge !== null && stationOn(surface, start) < from ? edge : footOn(surface, start);
+  const far = footOn(surface, contourEnd(groove));
   const foot = footOn(surface, deepest.point);
-  const near = footOn(surface, start);
-  const far = footOn(surface, end);
   const depth = measuredLength(ids.depth, deepest.value, span(foot, deepest.point, [[near, foot]]));
   if (ids.width === null) return [depth];
-  return [depth, measuredLength(ids.width, width, span(near, far))];
+  return [depth, measuredLength(ids.width, distance(near, far), span(near, far))];
 }
 
 function none(ids: UndercutIds): Measurement[] {

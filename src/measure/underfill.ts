@@ -1,6 +1,7 @@
-import type { Point, Vector } from '../geometry/index.ts';
+import type { Contour, Point, Vector } from '../geometry/index.ts';
 import { dot, normalise, perpendicularLeft, scale, subtract } from '../geometry/index.ts';
 import type { Side, SurfaceLine } from '../joint/index.ts';
+import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
 import type { Height, Wall } from './strip.ts';
 import { highestWithin } from './strip.ts';
@@ -13,22 +14,25 @@ import { measuredLength, noWitness, span } from './witness.ts';
  * the datum is a reading decided here). underfillHigh: the same below whichever
  * plate's surface line stands higher; shown, never judged.
  */
-export function underfill(face: Side): Measurement[] {
-  const depth = belowDatum('underfill', face);
-  const high = belowHigher(face);
-  return [depth, high];
+export function underfill({ bead }: ExposedWeld, face: Side): Measurement[] {
+  return [belowDatum('underfill', bead, face), belowHigher(bead, face)];
 }
 
 /** The same on the root side, below its own datum: root concavity (ISO 6520-1, 515). */
-export function rootConcavity(root: Side): Measurement[] {
-  return [belowDatum('rootConcavity', root)];
+export function rootConcavity({ bead }: ExposedWeld, root: Side): Measurement {
+  return belowDatum('rootConcavity', bead, root);
 }
 
-function belowDatum(id: MeasurementId, { bead, grooveEdges, surfaces }: Side): Measurement {
+/** Where no root bead shows the root is unfused, not hollow. */
+export const noRootConcavity: Measurement = measuredLength('rootConcavity', 0, noWitness);
+
+function belowDatum(
+  id: MeasurementId,
+  bead: Contour,
+  { grooveEdges, surfaces }: Side,
+): Measurement {
   // nothing shows where the groove was
   if (grooveEdges === null) return edgesUnknown(id);
-  // no weld metal shows on this side
-  if (bead === null) return measuredLength(id, 0, noWitness);
   const [edge1, edge2] = grooveEdges;
   const square = normalise(perpendicularLeft(subtract(edge2, edge1)));
   const into = scale(square, dot(square, surfaces[0].normal) > 0 ? -1 : 1);
@@ -36,12 +40,10 @@ function belowDatum(id: MeasurementId, { bead, grooveEdges, surfaces }: Side): M
   return depthOf(id, deepest, into, () => grooveEdges);
 }
 
-function belowHigher({ bead, grooveEdges, surfaces }: Side): Measurement {
+function belowHigher(bead: Contour, { grooveEdges, surfaces }: Side): Measurement {
   const id = 'underfillHigh';
   // nothing shows where the groove was
   if (grooveEdges === null) return edgesUnknown(id);
-  // no weld metal shows on this side
-  if (bead === null) return measuredLength(id, 0, noWitness);
   const walls = grooveWalls(grooveEdges, surfaces);
   const [below1, below2] = surfaces.map(({ origin, normal }) =>
     highestWithin(bead, walls, origin, scale(normal, -1)),

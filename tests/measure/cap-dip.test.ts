@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { measure } from '../../src/measure/index.ts';
 import { at, handButt, pathOf } from '../section-fixtures.ts';
-import { endsOf, read, valueOf } from './reading.ts';
+import { about, endsOf, read, valueOf } from './reading.ts';
 
 // Derived: depth below the straight line laid across the crests. Sums in the comments.
 
@@ -99,7 +98,9 @@ describe('the dip in a cap', () => {
       [-1, 0, -1],
     );
     expect(valueOf(humps, 'capDip')).toBeCloseTo(3 - 3 / 4, 12);
-    expect(endsOf(humps, 'capDip').slice(2)).toEqual([-1, 10]);
+    // from the tangent, whose outward normal is (1/4, √15/4), down to the floor's end
+    const across = [-1 + 2.25 / 4, 10 + (2.25 * Math.sqrt(15)) / 4];
+    expect(endsOf(humps, 'capDip')).toEqual([...across.map(about), -1, 10]);
   });
 
   it('is the depth of a round valley, also between a crest and a toe', () => {
@@ -168,14 +169,5 @@ describe('the dip in a cap', () => {
       [0.3],
     );
     expect(valueOf(swell, 'capDip')).toBe(0);
-  });
-
-  it('is no question of a face without weld metal', () => {
-    const section = cap([
-      [-7, 10],
-      [7, 10],
-    ]);
-    const bare = { ...section.face, bead: null, toes: null, lips: null };
-    expect(measure({ ...section, face: bare }).values.capDip).toBeUndefined();
   });
 });

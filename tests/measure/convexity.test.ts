@@ -38,7 +38,10 @@ describe('an S-shaped face', () => {
     const wave = handFillet({ leg1: 8, leg2: 8, bead });
     expect(valueOf(wave, 'convexity')).toBeCloseTo(0.5, 12);
     expect(valueOf(wave, 'concavity')).toBeCloseTo(0.3, 12);
-    // the hollow lies in the upper half of the face
-    expect(endsOf(wave, 'concavity')[3]).toBeGreaterThan(4);
+    // the hollow lies in the upper half of the face, inside (2, 6) on the chord
+    const inside = 0.3 * Math.SQRT1_2;
+    expect(endsOf(wave, 'concavity')).toEqual([2, 6, 2 - inside, 6 - inside].map(about));
+    const { witness } = read(wave, 'concavity');
+    expect(witness).toMatchObject({ extensions: [], construction: [[at(8, 0), at(0, 8)]] });
   });
 });

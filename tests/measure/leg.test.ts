@@ -10,7 +10,13 @@ describe('the legs of an unequal fillet', () => {
   it('run along each plate from the root to the toe', () => {
     expect(valueOf(fillet, 'leg1')).toBe(6);
     expect(valueOf(fillet, 'leg2')).toBe(10);
-    expect(endsOf(fillet, 'leg1')).toEqual([0, 0, 6, 0]);
+    expect(read(fillet, 'leg1').witness).toEqual({
+      kind: 'distance',
+      from: at(0, 0),
+      to: at(6, 0),
+      extensions: [],
+      construction: [],
+    });
   });
 
   it('differ by 4 mm, shown on the part of the longer leg past the shorter', () => {

@@ -1,11 +1,16 @@
 import { expect } from 'vitest';
 import type { Measurement, MeasurementId } from '../../src/measure/index.ts';
-import { measure } from '../../src/measure/index.ts';
+import { measure, measurementIds } from '../../src/measure/index.ts';
 import type { Section } from '../../src/joint/index.ts';
+
+const known: ReadonlySet<string> = new Set(measurementIds);
 
 /** The measurement of this name; a test that asks for one that is absent fails. */
 export function read(section: Section, id: MeasurementId): Measurement {
-  const found = measure(section).values[id];
+  const { values } = measure(section);
+  const unknown = Object.keys(values).filter((key) => !known.has(key));
+  if (unknown.length > 0) throw new Error(`no such measurement: ${unknown.join()}`);
+  const found = values[id];
   if (found === undefined) throw new Error(`${id} was not measured`);
   return found;
 }

@@ -102,6 +102,15 @@ describe('the throat with penetration', () => {
     expect(valueOf(deep, 'rootPenetration')).toBe(4);
     expect(valueOf(deep, 'throatPenetration')).toBeCloseTo(2, 12);
     expect(valueOf(deep, 'deepThroat')).toBeCloseTo(7, 12);
+    // from 2 mm behind O to 5 mm before it, along 60°; the chord is drawn
+    const half = Math.sqrt(3) / 2;
+    expect(read(deep, 'deepThroat').witness).toEqual({
+      kind: 'distance',
+      from: { x: about(-1), y: about(-2 * half) },
+      to: { x: about(2.5), y: about(5 * half) },
+      extensions: [],
+      construction: [[at(10, 0), polar(10, 120)]],
+    });
   });
 
   it('ends on the face when the face is hollow, on the chord when it swells', () => {

@@ -41,12 +41,6 @@ describe('the thickness through the weld', () => {
     const bare = { ...section.face, beyond: [[], []] as const };
     expect(valueOf({ ...section, face: bare }, 'jointThickness')).toBeCloseTo(8.5, 12);
   });
-
-  it('is no question without weld metal on the face', () => {
-    const section = handButt({ t1: 10, faceBead });
-    const bare = { ...section.face, bead: null, toes: null, lips: null };
-    expect(measure({ ...section, face: bare }).values.jointThickness).toBeUndefined();
-  });
 });
 
 describe('a backing strip', () => {
@@ -184,6 +178,31 @@ describe('a section that lacks what others have', () => {
     expect(values.incompletePenetration).toBeUndefined();
     expect(values.underfill?.value).toBeCloseTo(1, 12);
     expect(values.weldArea?.value).toBe(0);
+  });
+
+  it.each(['bead', 'toes', 'lips'] as const)('has nothing of a weld without its %s', (part) => {
+    const section = handButt({ t1: 10, faceBead, rootBead });
+    const { values } = measure({ ...section, face: { ...section.face, [part]: null } });
+    for (const id of [
+      'faceWidth',
+      'toeAngle',
+      'undercut1',
+      'underfill',
+      'rootConcavity',
+    ] as const) {
+      expect(values[id]).toBeUndefined();
+    }
+    expect(values.grooveAngle).toBeDefined();
+    const fillet = handFillet({ leg1: 8, leg2: 8 });
+    const bare = measure({ ...fillet, face: { ...fillet.face, [part]: null } });
+    expect(bare.values.leg1).toBeUndefined();
+    expect(bare.values.rootGap).toBeDefined();
+  });
+
+  it('has no root width where no root bead shows', () => {
+    const { values } = measure(handButt({ t1: 10, faceBead }));
+    expect(values.rootWidth).toBeUndefined();
+    expect(values.rootUndercut1?.value).toBe(0);
   });
 
   it('has nothing of a root without a root side', () => {

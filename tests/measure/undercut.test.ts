@@ -63,6 +63,7 @@ describe('undercut beside the cap of a butt weld', () => {
     expect(valueOf(cut, 'undercut2')).toBeCloseTo(2 / 3, 12);
     expect(endsOf(cut, 'undercut2')[0]).toBeCloseTo(6, 9);
     expect(valueOf(cut, 'undercutWidth2')).toBeCloseTo(1, 12);
+    expect(endsOf(cut, 'undercutWidth2')).toEqual([6, 10, 7, 10]);
   });
 
   it('counts in full when it lies outside', () => {

@@ -32,6 +32,14 @@ describe('underfill', () => {
     expect(valueOf(wide, 'underfill')).toBeCloseTo(10 - 9.125, 9);
   });
 
+  it('is cut off at plate 1’s edge just the same', () => {
+    const wide = handButt({
+      t1: 10,
+      faceBead: pathOf([at(-9, 10), at(-8, 9), at(0, 9.5), at(8, 10)]),
+    });
+    expect(valueOf(wide, 'underfill')).toBeCloseTo(10 - 9.125, 9);
+  });
+
   it('and reinforcement can both be above 0', () => {
     const both = handButt({
       t1: 10,
@@ -86,13 +94,6 @@ describe('underfill', () => {
       });
     }
     expect(measure(unknown).values.capPastGroove1).toBeUndefined();
-  });
-
-  it('is none of a face side without weld metal', () => {
-    const section = handButt({ t1: 10, faceBead: pathOf([at(-6, 10), at(6, 10)]) });
-    const bare = { ...section, face: { ...section.face, bead: null, toes: null, lips: null } };
-    expect(valueOf(bare, 'underfill')).toBe(0);
-    expect(valueOf(bare, 'underfillHigh')).toBe(0);
   });
 });
 
