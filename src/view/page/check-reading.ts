@@ -1,12 +1,12 @@
 import type { Check } from '../../limits/index.ts';
 import { formatFixed, roundHalfAway } from '../../units/index.ts';
-import { length, type Reading } from '../text.ts';
+import { length, text, type Reading } from '../text.ts';
 
 /** A check's numbers as its row shows them. */
 export interface CheckReading {
-  /** the limit without min or max; null when an input is missing */
-  readonly limit: string | null;
-  readonly measured: string | null;
+  /** 7.0 min, 0.50 max; says so when an input is missing */
+  readonly required: string;
+  readonly measured: string;
 }
 
 /**
@@ -16,10 +16,20 @@ export interface CheckReading {
 export function checkReading(check: Check, reading: Reading): CheckReading {
   const decimals = check.limit === null ? 1 : decimalsOf(check.limit, check.unit);
   const show = (value: number, places: number): string => shown(value, places, check.unit, reading);
-  const measured = check.measured;
+  const { limit, measured } = check;
+  const say = (key: string, values: Readonly<Record<string, string>> = {}): string =>
+    text({ key, values }, reading);
   return {
-    limit: check.limit === null ? null : show(check.limit, decimals),
-    measured: measured === null ? null : show(measured, tellingDecimals(check, decimals)),
+    required:
+      limit === null
+        ? say('bench_not_set')
+        : say(check.sense === 'max' ? 'bench_most' : 'bench_least', {
+            limit: show(limit, decimals),
+          }),
+    measured:
+      measured === null
+        ? say('bench_not_measured')
+        : show(measured, tellingDecimals(check, decimals)),
   };
 }
 

@@ -7,7 +7,8 @@ import {
   type Message,
 } from '../../units/index.ts';
 import type { ScaleUnit } from '../control/scale-ticks.ts';
-import { length, type Reading } from '../text.ts';
+import { length, text, type Reading } from '../text.ts';
+import type { Allowed } from '../../state/parameter-limits.ts';
 
 /** What a parameter is called: `undercut1Depth` is the message `bench_parameter_undercut1_depth`. */
 export function parameterName(field: string): Message {
@@ -31,6 +32,19 @@ export function parameterText(
   if (range.unit === 'deg') return `${formatFixed(value, decimals)}°`;
   if (range.unit === 'ratio') return formatFixed(value, 2);
   return length(value, reading, { decimals });
+}
+
+/** What the sheet asks of a parameter: 7.0 min; nothing where it asks nothing. */
+export function boundsText(
+  [least, most]: Allowed,
+  range: Pick<ParameterRange, 'unit' | 'step'>,
+  reading: Reading,
+): string {
+  const say = (key: string, limit: number | null): readonly string[] =>
+    limit === null
+      ? []
+      : [text({ key, values: { limit: parameterText(limit, range, reading) } }, reading)];
+  return [...say('bench_least', least), ...say('bench_most', most)].join(', ');
 }
 
 /** The number in a typed text, in mm, degrees or as a share; or what is wrong with it. */

@@ -33,17 +33,17 @@ const check = (change: Partial<Check>): Check => ({
 
 describe('a check’s numbers', () => {
   it('carry one decimal where the limit does, two where it is small or finer', () => {
-    expect(checkReading(check({}), mm)).toEqual({ limit: '7.0', measured: '8.0' });
-    expect(checkReading(check({ limit: 0.5, measured: 0.4 }), mm).limit).toBe('0.50');
+    expect(checkReading(check({}), mm)).toEqual({ required: '7.0 min', measured: '8.0' });
+    expect(checkReading(check({ limit: 0.5, measured: 0.4 }), mm).required).toBe('0.50 min');
     expect(checkReading(check({ limit: 4.95, measured: 5.657 }), mm)).toEqual({
-      limit: '4.95',
+      required: '4.95 min',
       measured: '5.66',
     });
   });
 
   it('carry whole degrees', () => {
     const toe = check({ unit: 'deg', limit: 100, measured: 114.95 });
-    expect(checkReading(toe, mm)).toEqual({ limit: '100°', measured: '115°' });
+    expect(checkReading(toe, mm)).toEqual({ required: '100° min', measured: '115°' });
   });
 
   it('round a measurement onto the wrong side of its limit only past three decimals', () => {
@@ -56,13 +56,13 @@ describe('a check’s numbers', () => {
 
   it('are put into inches for a reader of inches', () => {
     // 7 ÷ 25.4 = 0.27559, 8 ÷ 25.4 = 0.31496.
-    expect(checkReading(check({}), inch)).toEqual({ limit: '0.276', measured: '0.315' });
+    expect(checkReading(check({}), inch)).toEqual({ required: '0.276 min', measured: '0.315' });
   });
 
-  it('are nothing where there is nothing', () => {
+  it('say so where there is nothing', () => {
     expect(checkReading(check({ limit: null, measured: null, margin: null }), mm)).toEqual({
-      limit: null,
-      measured: null,
+      required: 'not set',
+      measured: 'none',
     });
   });
 });
