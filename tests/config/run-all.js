@@ -22,7 +22,7 @@ const STEPS = [
   { name: 'unused', command: 'npm run unused --silent' },
   {
     name: 'unit, published, oracle, property',
-    command: `npx vitest run --coverage --reporter=dot --reporter=json --outputFile.json=${UNIT_REPORT}`,
+    command: `npx vitest run --coverage --reporter=default --reporter=json --outputFile.json=${UNIT_REPORT}`,
     report: UNIT_REPORT,
     count: (r) => ({ passed: r.numPassedTests, failed: r.numFailedTests }),
   },
