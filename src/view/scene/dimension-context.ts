@@ -75,9 +75,28 @@ export function drawnAs(
       return (values.toeAngle2?.value ?? Infinity) < (values.toeAngle1?.value ?? Infinity)
         ? ['toeAngle2']
         : ['toeAngle1'];
+    case 'effectiveThroat':
+    case 'isoscelesThroat':
+      return [sameThroat(subject, values)];
     default:
       return [subject];
   }
+}
+
+/** Throats that differ by less than this are one and are written once, mm. */
+const SAME_THROAT = 5e-3;
+
+/** The throat that one is drawn as: an equal one of the two that are always drawn, or itself. */
+export function sameThroat(
+  id: 'effectiveThroat' | 'isoscelesThroat',
+  values: Measurements['values'],
+): MeasurementId {
+  const own = values[id]?.value ?? Infinity;
+  const candidates = ['theoreticalThroat', 'actualThroat'] as const;
+  const equal = candidates.find(
+    (other) => Math.abs((values[other]?.value ?? -Infinity) - own) < SAME_THROAT,
+  );
+  return equal ?? id;
 }
 
 /** Steps that differ by less than this are one step, written once, mm. */

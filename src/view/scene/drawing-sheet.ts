@@ -70,22 +70,31 @@ function within(sheet: DrawingSheet, box: LabelBox): boolean {
   );
 }
 
-/** Cost of drawing these lines; Infinity when one runs through a label or leaves the drawing. */
-export function linesCost(sheet: DrawingSheet, lines: readonly Line[]): number {
-  let cost = 0;
-  for (const line of lines) cost += lineCost(sheet, line);
-  return cost;
-}
-
+/** Cost of drawing a dimension line or leader; Infinity when it runs through a label or leaves the drawing. */
 export function lineCost(sheet: DrawingSheet, line: Line): number {
-  if (!inside(sheet, line.x1, line.y1) || !inside(sheet, line.x2, line.y2)) return Infinity;
-  for (const box of sheet.boxes) if (lineMeetsBox(box, line, OFF_LINE)) return Infinity;
+  if (blocked(sheet, line)) return Infinity;
   return (
     COST.lineOverLine * countCrossings(sheet.firm, line) +
     COST.lineOverExtension * countCrossings(sheet.thin, line) +
     COST.lineOverOutline * countCrossings(sheet.outline, line) +
     (runsBeside(sheet.firm, line) ? COST.besideLine : 0)
   );
+}
+
+/** The same for an extension line, which is cut where a landing crosses it. */
+export function extensionCost(sheet: DrawingSheet, line: Line): number {
+  if (blocked(sheet, line)) return Infinity;
+  return (
+    COST.lineOverExtension * countCrossings(sheet.firm, line) +
+    (COST.lineOverExtension / 2) * countCrossings(sheet.thin, line) +
+    (COST.lineOverOutline / 2) * countCrossings(sheet.outline, line) +
+    (runsBeside(sheet.firm, line) ? COST.besideLine / 2 : 0)
+  );
+}
+
+function blocked(sheet: DrawingSheet, line: Line): boolean {
+  if (!inside(sheet, line.x1, line.y1) || !inside(sheet, line.x2, line.y2)) return true;
+  return sheet.boxes.some((box) => lineMeetsBox(box, line, OFF_LINE));
 }
 
 function inside(sheet: DrawingSheet, x: number, y: number): boolean {

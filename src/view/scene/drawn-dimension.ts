@@ -76,7 +76,13 @@ export function drawnDimensions(
       ground,
     };
   });
+  // Where two share a line, as running dimensions do, the one that matters more lies on top.
+  dimensions.sort((p, q) => weightOf(p) - weightOf(q));
   return { dimensions, clearLines, clearBoxes, cuts: landingCuts(placed) };
+}
+
+function weightOf({ tone, lit }: DrawnDimension): number {
+  return (lit ? 4 : 0) + (tone === 'reject' ? 2 : tone === 'refer' ? 1 : 0);
 }
 
 function textPlace({ placement }: Placed, drop: number): string {

@@ -4,6 +4,7 @@ import {
   type DimensionContext,
   onScreen,
   pressing,
+  sameThroat,
   wanted,
 } from './dimension-context.ts';
 import type { DimensionRequest, RunningRequest } from './dimension-request.ts';
@@ -21,9 +22,6 @@ const RANK = {
   angle: 50,
   convexity: 60,
 } as const;
-
-/** Two throats that differ by less than this are one, mm. */
-const SAME = 5e-3;
 
 /** The dimensions of a fillet joint, in the manner that each is drawn. */
 export function filletDimensions(context: DimensionContext): readonly DimensionRequest[] {
@@ -98,33 +96,36 @@ function legLevels({ section, view, sheet }: DimensionContext, along: 0 | 1): re
   return levels;
 }
 
-/** Throats run from the root, their common origin, one arrow each. */
+const THROATS = [
+  'theoreticalThroat',
+  'actualThroat',
+  'effectiveThroat',
+  'isoscelesThroat',
+  'chordThroat',
+  'deepThroat',
+] as const;
+
+/**
+ * Throats run from the root, their common origin, one arrow each. Theoretical
+ * and actual are always drawn, the effective one where it is neither of them,
+ * the rest only when they are pointed at or out of limit.
+ */
 function throatDimensions(context: DimensionContext): readonly DimensionRequest[] {
   const { show, measurements, words } = context;
-  const values = measurements.values;
-  const effective = values.effectiveThroat?.value ?? null;
-  const governing = (['theoreticalThroat', 'actualThroat'] as const).find(
-    (id) => effective !== null && Math.abs((values[id]?.value ?? Infinity) - effective) < SAME,
-  );
+  const governing = sameThroat('effectiveThroat', measurements.values);
   const requests: DimensionRequest[] = [];
-  for (const id of ['theoreticalThroat', 'actualThroat', 'effectiveThroat'] as const) {
-    // The effective throat is drawn by itself only where it is neither of the others.
-    const shown = show.throats && (id !== 'effectiveThroat' || governing === undefined);
-    if (!shown && !pressing(context, id)) continue;
+  for (const id of THROATS) {
+    const always = id === 'theoreticalThroat' || id === 'actualThroat' || id === governing;
+    if (!(show.throats && always) && !pressing(context, id)) continue;
     const want = wanted(context, id, 'distance', RANK.throat);
     if (want === null) continue;
     const { asked, witness } = want;
-    const marked =
-      show.throats && (id === governing || id === 'effectiveThroat')
-        ? {
-            ...asked,
-            names: [
-              words.governs(words.name(id)),
-              words.governsShort(words.short(id)),
-              words.short(id),
-            ],
-          }
-        : asked;
+    const names = [
+      words.governs(words.name(id)),
+      words.governsShort(words.short(id)),
+      words.short(id),
+    ];
+    const marked = show.throats && id === governing ? { ...asked, names } : asked;
     const request: RunningRequest = {
       ...marked,
       kind: 'running',

@@ -6,6 +6,7 @@ import {
   cross,
   dot,
   length,
+  nearestOnContour,
   scale,
   subtract,
 } from '../../geometry/index.ts';
@@ -21,6 +22,8 @@ export interface Grip {
 type Find = (joint: Joint, section: Section) => Grip | null;
 type Plate = 0 | 1;
 
+/** A point within this of a surface lies on it, mm. */
+const NEAR = 1e-3;
 const PER_DEGREE = Math.PI / 180;
 /** How far past the weld the handles of plate 2's place and turn stand, mm. */
 const PAST = 3;
@@ -73,6 +76,10 @@ const undercut =
     const depth = number(joint, `${name}Depth`);
     const from = Math.max(0, station(surface, own.toes[plate]));
     const foot = onLine(surface, from + number(joint, `${name}Width`) / 2);
+    // A surface that ends at the toe has no room for an undercut.
+    const bare = own.beyond[plate];
+    if (depth === 0 && (bare.length === 0 || nearestOnContour(foot, bare).distance > NEAR))
+      return null;
     return { at: add(foot, scale(surface.normal, -depth)), axis: scale(surface.normal, -1) };
   };
 

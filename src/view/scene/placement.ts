@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Arrowhead, DimensionRequest, Lettering } from './dimension-request.ts';
-import { type DrawingSheet, linesCost } from './drawing-sheet.ts';
+import { type DrawingSheet, extensionCost, lineCost } from './drawing-sheet.ts';
 import type { LabelBox, Line } from './label-box.ts';
 import { textWidth } from './text-width.ts';
 
@@ -85,14 +85,16 @@ function wording(name: string, value: string, lettering: Lettering, cost: number
   return { name, value, width, cost };
 }
 
-/** Cost of a dimension's own lines; its extension lines count as half. */
+/** Cost of a dimension's own lines; an extension line crosses others more freely, for landings cut it. */
 export function drawingCost(
   sheet: DrawingSheet,
   lines: readonly Line[],
   extensions: readonly Line[],
 ): number {
-  const cost = linesCost(sheet, lines);
-  return cost === Infinity ? cost : cost + linesCost(sheet, extensions) / 2;
+  let cost = 0;
+  for (const line of lines) cost += lineCost(sheet, line);
+  for (const line of extensions) cost += extensionCost(sheet, line);
+  return cost;
 }
 
 /** An upright label whose near edge stands `TEXT_GAP` beyond (x, y), to the right (1) or left (-1). */

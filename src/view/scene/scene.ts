@@ -24,7 +24,7 @@ import type { BarLength } from './scale-bar.ts';
 import { linesOf, sectionBody, type SectionBody } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
-import { drawnScale, toPx, TRUE_SCALE, type View } from './view-transform.ts';
+import { drawnScale, toPx, type View } from './view-transform.ts';
 
 /** Everything that decides what the drawing shows. */
 export interface SceneInput {
@@ -203,5 +203,3 @@ function heldNote({ held }: SceneInput, view: View): readonly DimensionRequest[]
 function heldContours({ face, root }: Section): readonly Contour[] {
   return [face.bead, root?.bead ?? null].flatMap((bead) => (bead === null ? [] : [bead]));
 }
-
-export { TRUE_SCALE };

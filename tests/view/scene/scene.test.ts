@@ -137,6 +137,23 @@ describe('The drawing of a plain tee', () => {
     expect(labelled(scene, 'leg1')?.tone).toBe('plain');
   });
 
+  test('writes throats that are one once, in the colour of the worst call on any of them', () => {
+    const checks = [check('isoscelesThroat', 'reject'), check('effectiveThroat', 'refer')];
+    const scene = composeScene(sceneOf(tee({ convexity: -1 }), { checks }));
+    expect(keysOf(scene)).not.toContain('isoscelesThroat');
+    expect(labelled(scene, 'theoreticalThroat')?.tone).toBe('reject');
+    // 7.6 and 8.2: the equal-leg triangle is a smaller one and has a line of its own.
+    const unequal = composeScene(sceneOf(tee({ leg1: 7.6, leg2: 8.2 }), { checks }));
+    expect(labelled(unequal, 'isoscelesThroat')?.tone).toBe('reject');
+    expect(labelled(unequal, 'theoreticalThroat')?.tone).toBe('refer');
+  });
+
+  test('puts what is out of limit over what isn’t, for they may share a line', () => {
+    const checks = [check('leg1', 'reject')];
+    const scene = composeScene(sceneOf(tee(), { checks }));
+    expect(keysOf(scene).at(-1)).toBe('leg1');
+  });
+
   test('draws a quantity that is pointed at even when its construction is switched off', () => {
     const show = { ...sceneOf(tee()).show, legs: false, throats: false };
     const off = composeScene(sceneOf(tee(), { show }));
