@@ -43,8 +43,8 @@ function decimalsOf(limit: number, unit: 'mm' | 'deg'): number {
 
 /** More decimals, three at most, until the rounded measurement lies on its true side of the limit. */
 function tellingDecimals(check: Check, decimals: number): number {
-  const { limit, margin, measured } = check;
-  if (limit === null || margin === null || measured === null || margin >= 0) return decimals;
+  const { limit, measured, call } = check;
+  if (limit === null || measured === null || call !== 'reject') return decimals;
   let places = decimals;
   while (places < 3 && roundHalfAway(measured, places) === roundHalfAway(limit, places))
     places += 1;
