@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Section } from '../../src/joint/index.ts';
+import type { Section, Side, SurfaceLine } from '../../src/joint/index.ts';
 import type { Witness } from '../../src/measure/index.ts';
 import { measure } from '../../src/measure/index.ts';
 import { movedSection } from '../moved-section.ts';
@@ -61,6 +61,30 @@ describe.each(sections)('%s', (_name, section) => {
     const here = measure(section).values;
     const there = measure(movedSection(section, motion)).values;
     expect(Object.keys(there)).toEqual(Object.keys(here));
+    for (const { id, value } of Object.values(here)) {
+      expect(Math.abs((there[id]?.value ?? NaN) - (value ?? NaN)), id).toBeLessThan(1e-9);
+    }
+  });
+
+  it('reads the same wherever along itself a surface line is said to start', () => {
+    const slid = (line: SurfaceLine): SurfaceLine => ({
+      ...line,
+      origin: at(line.origin.x + 5 * line.along.x, line.origin.y + 5 * line.along.y),
+    });
+    const side = (of: Side): Side => ({
+      ...of,
+      surfaces: [slid(of.surfaces[0]), slid(of.surfaces[1])],
+    });
+    const here = measure(section).values;
+    const there = measure({
+      ...section,
+      face: side(section.face),
+      root: section.root && side(section.root),
+      plateSurfaces: [
+        { face: slid(section.plateSurfaces[0].face), opposite: section.plateSurfaces[0].opposite },
+        { face: section.plateSurfaces[1].face, opposite: slid(section.plateSurfaces[1].opposite) },
+      ],
+    }).values;
     for (const { id, value } of Object.values(here)) {
       expect(Math.abs((there[id]?.value ?? NaN) - (value ?? NaN)), id).toBeLessThan(1e-9);
     }

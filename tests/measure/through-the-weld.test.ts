@@ -156,7 +156,10 @@ describe('a fillet before welding', () => {
       ['dihedralAngle', 'rootGap', 't1', 't2', 'tMax', 'tMin'].sort(),
     );
     expect(valueOf(fitUp, 'dihedralAngle')).toBeCloseTo(75, 12);
-    expect(read(fitUp, 'dihedralAngle').witness).toMatchObject({
+    const turn = (75 * Math.PI) / 180;
+    expect(read(fitUp, 'dihedralAngle').witness).toEqual({
+      kind: 'angle',
+      to: at(Math.cos(turn), Math.sin(turn)),
       vertex: at(0, 0),
       from: at(1, 0),
     });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measure } from '../../src/measure/index.ts';
 import { at, handButt, pathOf } from '../section-fixtures.ts';
-import { endsOf, read, valueOf } from './reading.ts';
+import { about, endsOf, read, valueOf } from './reading.ts';
 
 // ISO 6520-1, 511 and 515; the datum is a reading decided by Toeline. Groove edges of
 // the hand-made joint: (-6, 10) and (6, 10 + step).
@@ -40,6 +40,32 @@ describe('underfill', () => {
     expect(valueOf(wide, 'underfill')).toBeCloseTo(10 - 9.125, 9);
   });
 
+  it('is the deepest place inside the groove, however deep the face goes outside', () => {
+    // 2 mm deep at (-8, 8), outside edge 1; inside, 1 mm at (2, 9), nothing at either edge
+    const broken = [
+      at(-9, 10),
+      at(-8, 8),
+      at(-6.5, 10),
+      at(-4, 10),
+      at(2, 9),
+      at(5, 10),
+      at(7, 10),
+    ];
+    const wide = handButt({ t1: 10, faceBead: pathOf(broken) });
+    expect(valueOf(wide, 'underfill')).toBeCloseTo(1, 12);
+    expect(endsOf(wide, 'underfill')).toEqual([2, 10, 2, 9]);
+    // the same with one arc of sagitta 1 from (-4, 10) to (5, 10)
+    const round = handButt({
+      t1: 10,
+      faceBead: pathOf(
+        [at(-9, 10), at(-8, 8), at(-6.5, 10), at(-4, 10), at(5, 10), at(7, 10)],
+        [0, 0, 0, (2 * 1) / 9],
+      ),
+    });
+    expect(valueOf(round, 'underfill')).toBeCloseTo(1, 12);
+    expect(endsOf(round, 'underfill')).toEqual([0.5, 10, 0.5, 9].map(about));
+  });
+
   it('and reinforcement can both be above 0', () => {
     const both = handButt({
       t1: 10,
@@ -72,6 +98,18 @@ describe('underfill', () => {
     // plate 1's surface, carried on from its edge
     expect(read(lower2, 'underfillHigh').witness).toMatchObject({
       construction: [[at(-6, 10), at(6, 10)]],
+    });
+  });
+
+  it('below the higher plate is the greater of two depths when the face lies below both', () => {
+    // face level at y = 8 or 9, below both surfaces: 10 and 11, then 10 and 9
+    const second = handButt({ t1: 10, step: 1, faceBead: pathOf([at(-5, 9), at(5, 9)]) });
+    expect(valueOf(second, 'underfillHigh')).toBeCloseTo(2, 12);
+    const first = handButt({ t1: 10, step: -1, faceBead: pathOf([at(-5, 8), at(5, 8)]) });
+    expect(valueOf(first, 'underfillHigh')).toBeCloseTo(2, 12);
+    expect(read(first, 'underfillHigh').witness).toMatchObject({
+      extensions: [],
+      construction: [[at(-6, 10), at(-5, 10)]],
     });
   });
 
