@@ -16,6 +16,28 @@ function withoutNoise(value: number): number {
 export function roundHalfAway(value: number, decimals: number): number {
   // nothing to round in a value that is no number
   if (!Number.isFinite(value)) return value;
+  return nowhereNearHalf(value, decimals) ?? roundByDigits(value, decimals);
+}
+
+const powersOfTen = [1, 10, 100, 1000, 10_000] as const;
+
+/**
+ * The same for nearly every number at a small part of the cost: one whose multiple lies so far
+ * from a half that no noise could carry it over. Dividing a whole number by a power of ten gives
+ * the double nearest to the decimal. null where the digits have to be looked at.
+ */
+function nowhereNearHalf(value: number, decimals: number): number | null {
+  const power = powersOfTen[decimals];
+  if (power === undefined) return null;
+  const multiple = Math.abs(value) * power;
+  const whole = Math.floor(multiple);
+  const rest = multiple - whole;
+  if (multiple > 1e6 || Math.abs(rest - 0.5) < 1e-3) return null;
+  const rounded = (rest > 0.5 ? whole + 1 : whole) / power;
+  return rounded === 0 ? 0 : Math.sign(value) * rounded;
+}
+
+function roundByDigits(value: number, decimals: number): number {
   const size = Math.abs(withoutNoise(value));
   // shifting the decimal point in the text is exact; multiplying by a power of ten is not
   const shifted = Math.round(shiftPoint(size, decimals));

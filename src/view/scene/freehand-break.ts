@@ -6,16 +6,32 @@ import { written } from './written.ts';
 const WAVE = 48;
 const SWINGS = [3.2, -4, 2.2, -3.8, 3.4, -2.4] as const;
 
+/** Breaks drawn before: under the hand the metal moves and its breaks mostly stand where they stood. */
+const drawn = new Map<string, string>();
+const MOST_KEPT = 64;
+
 /**
  * A freehand line to `b` from where the pen stands, for where a view breaks off
  * (ISO 128): waves whose swings come from a short fixed list, so that the same
  * break is drawn the same way every time.
  */
 export function freehandTo(view: View, a: Point, b: Point): string {
-  const ax = xToPx(view, a.x);
-  const ay = yToPx(view, a.y);
-  const dx = xToPx(view, b.x) - ax;
-  const dy = yToPx(view, b.y) - ay;
+  const ends = [xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y)].map(
+    written,
+  );
+  const name = ends.join(' ');
+  let d = drawn.get(name);
+  if (d === undefined) {
+    // From the rounded ends, so that what was drawn before makes no difference.
+    const [ax = 0, ay = 0, bx = 0, by = 0] = ends;
+    d = wavesTo(ax, ay, bx - ax, by - ay);
+    if (drawn.size >= MOST_KEPT) drawn.clear();
+    drawn.set(name, d);
+  }
+  return d;
+}
+
+function wavesTo(ax: number, ay: number, dx: number, dy: number): string {
   const length = Math.hypot(dx, dy);
   // nothing between the ends to wave
   if (length === 0) return '';
