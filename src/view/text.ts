@@ -15,6 +15,7 @@ let rest: Sentences | null = null;
 /** Fetches the sentences that the page did not open with. */
 export async function fetchRest(): Promise<void> {
   rest ??= (await import('./messages/compiled/en-rest.js')).sentences;
+  found.clear();
 }
 
 /** The compiler's name of a key: small letters, and how many capitals the key had. */
@@ -23,21 +24,21 @@ function nameOf(key: string): string {
   return key.toLowerCase() + (capitals > 0 ? String(capitals) : '');
 }
 
-const found = new Map<string, Sentence>();
+/** What each key was looked up to be; null until the rest is here. */
+const found = new Map<string, Sentence | null>();
 
 /** The sentence of a key, or null when there is none, or none yet. */
 function sentenceOf(key: string): Sentence | null {
   const before = found.get(key);
   if (before !== undefined) return before;
   const name = nameOf(key);
-  const sentence = own(first, name) ?? (rest === null ? undefined : own(rest, name));
-  if (sentence === undefined) return null;
+  const sentence = own(first, name) ?? (rest === null ? null : own(rest, name));
   found.set(key, sentence);
   return sentence;
 }
 
-const own = (sentences: Sentences, name: string): Sentence | undefined =>
-  Object.hasOwn(sentences, name) ? sentences[name] : undefined;
+const own = (sentences: Sentences, name: string): Sentence | null =>
+  Object.hasOwn(sentences, name) ? (sentences[name] ?? null) : null;
 
 /** What a person chose about numbers and names. */
 export type Reading = Pick<Preferences, 'units' | 'inches' | 'terms'>;
