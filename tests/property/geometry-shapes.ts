@@ -17,7 +17,7 @@ export const somePoint: fc.Arbitrary<Point> = fc.oneof(
 );
 
 /** Straight, flat as a hair, ordinary, or most of a circle, either way. */
-export const someBulge: fc.Arbitrary<number> = fc.oneof(
+const someBulge: fc.Arbitrary<number> = fc.oneof(
   fc.constant(0),
   fc
     .record({ digits: within(-12, 0), sense: fc.constantFrom(1, -1) })

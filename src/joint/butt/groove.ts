@@ -69,11 +69,13 @@ function voidBetween({ plates }: SetUp, from: Pair<number>, to: Pair<number>): R
   if (region === null) return nearPoint(...low) || nearPoint(...high) ? null : refuseApart();
   const corners = edges.flatMap((edge) => edge.slice(0, -1).map(({ b }) => b));
   const feet = low.filter((foot, i) => !nearPoint(foot, high[i as 0 | 1]));
+  const heads = high.filter((head, i) => !nearPoint(head, low[i as 0 | 1]));
   // where the edges touch there is a point, not a line, to stay clear of
+  const overLow = nearPoint(...low) ? [] : within(low, [...corners, ...heads]);
+  const underHigh = nearPoint(...high) ? [] : within(high, [...corners, ...feet]);
   const clear =
-    (nearPoint(...low) || within(low, corners).every((at) => heightOver(low, at) > TOLERANCE)) &&
-    (nearPoint(...high) ||
-      within(high, [...corners, ...feet]).every((at) => heightOver(high, at) < -TOLERANCE));
+    overLow.every((at) => heightOver(low, at) > TOLERANCE) &&
+    underHigh.every((at) => heightOver(high, at) < -TOLERANCE);
   return clear ? region : refuseApart();
 }
 

@@ -67,6 +67,13 @@ describe('edges that have slid past one another are refused by name', () => {
     expect(refused?.reason.key).toBe('joint_error_edges_apart');
   });
 
+  test('plates of which one lies wholly below the other and leans under its edge', () => {
+    // plate 2's face corner leads, at -7; the root line would pass behind it
+    const below = { preparation: 'square', t1: 4, t2: 2, offset: -10 } as const;
+    const turned = { ...below, angularMisalignment: 0.5, rootOpening: 0.001 };
+    expect(refusalOf(() => groove(turned))?.field).toBe('offset');
+  });
+
   test('but an opening keeps a way between them', () => {
     expect(areas({ rootOpening: 2, offset: 3 })).toHaveLength(1);
   });
