@@ -63,12 +63,6 @@ export function assess(requirement: Requirement, reading: Reading, sheet: JobShe
   const side = same(margin, 0) ? 'on' : margin > 0 ? 'inside' : 'outside';
   const plain = byLimit(margin, guard, sense === 'max' && same(printed, 0) && same(compared, 0));
   const verdict = byLength(plain, requirement, compared, sheet);
-  const reasons = [
-    verdict.reason,
-    plain === 'refer' ? withinGuard(figures.margin, inMm(guard), unit) : null,
-    standing(figures, side),
-    place === null || same(found, compared) ? null : roundedFirst(figures.measured, unit),
-  ];
   // every field by its own name: spreading one object into another is slower than all the judging
   return {
     id: requirement.id,
@@ -82,8 +76,15 @@ export function assess(requirement: Requirement, reading: Reading, sheet: JobShe
     margin: figures.margin,
     guard: inMm(guard),
     call: reading.refer ? 'refer' : verdict.call,
-    reasons: inOrder(reading, reasons),
     // worked out only when somebody looks: a slider event judges a score of rows
+    get reasons() {
+      return inOrder(reading, [
+        verdict.reason,
+        plain === 'refer' ? withinGuard(figures.margin, inMm(guard), unit) : null,
+        standing(figures, side),
+        place === null || same(found, compared) ? null : roundedFirst(figures.measured, unit),
+      ]);
+    },
     get working() {
       return requirement.working();
     },
