@@ -12,7 +12,7 @@ import { setbackAt } from './edge-preparation.ts';
 import { regionThrough, via } from './outline.ts';
 import { both, type Pair } from './pair.ts';
 import { place, placeContour } from './plate-frame.ts';
-import { edgeBetween, refuseApart, type SetUp } from './set-up.ts';
+import { edgeBetween, LEAST_GAP, refuseApart, type SetUp } from './set-up.ts';
 
 /** The edges' pieces by name, and the void between them at fit-up. */
 export function grooveOf(set: SetUp, unfused: Pair<Contour>): Groove {
@@ -81,7 +81,7 @@ function voidBetween({ plates }: SetUp, from: Pair<number>, to: Pair<number>): R
 
 /** The points that lie between the ends of a line from plate 1 to plate 2, neither left nor right of it. */
 export function within([from, to]: Pair<Point>, points: readonly Point[]): Point[] {
-  return points.filter(({ x }) => x >= from.x - TOLERANCE && x <= to.x + TOLERANCE);
+  return points.filter(({ x }) => x >= from.x - LEAST_GAP && x <= to.x + LEAST_GAP);
 }
 
 /** Height of a point over the line from plate 1 to plate 2, mm. */

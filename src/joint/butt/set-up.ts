@@ -9,7 +9,7 @@ import { cornersOf, heightOn, place, placeContour, placePlates, surfaceOf } from
 import type { PlateFrame } from './plate-frame.ts';
 
 /** Edges that miss one another by less leave a gap too small to draw, mm. */
-const LEAST_GAP = 1e-6;
+export const LEAST_GAP = 1e-6;
 
 /** A plate prepared and set in place. */
 export interface SetPlate {

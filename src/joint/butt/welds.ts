@@ -1,5 +1,5 @@
-import { nearPoint, reverseContour, TOLERANCE } from '../../geometry/index.ts';
-import type { Contour, Point, Region } from '../../geometry/index.ts';
+import { near, nearPoint, reverseContour, TOLERANCE } from '../../geometry/index.ts';
+import type { Contour, Region } from '../../geometry/index.ts';
 import type { ButtJoint } from '../joint.ts';
 import { refuse } from '../refuse.ts';
 import { weldOnBacking, type Backing } from './backing.ts';
@@ -11,7 +11,7 @@ import { heightOver, within } from './groove.ts';
 import { outlineThrough, through, via } from './outline.ts';
 import { both, type Pair } from './pair.ts';
 import { cornersOf, place, placeContour } from './plate-frame.ts';
-import type { SetUp } from './set-up.ts';
+import { LEAST_GAP, type SetUp } from './set-up.ts';
 import { wallsBetween } from './walls.ts';
 import type { PlateWalk } from './walks.ts';
 import type { PlateEnds } from './weld-ends.ts';
@@ -45,25 +45,23 @@ export function weldsOf(
       walls: wallsBetween(set, lower, upper),
     };
   };
-  const pointsAt = (at: Pair<WeldEnd>): Pair<Point> =>
-    both((i) => place(set.plates[i].frame, at[i].toe));
   const face = both((i) => ends[i].face);
   const root = both((i) => ends[i].root);
   const top = faceBead(joint, set, ends);
   if (backing !== null) {
-    return [weld(closure(weldOnBacking(backing, joint, pointsAt(root))), top, root, face)];
+    const from = both((i) => place(set.plates[i].frame, root[i].toe));
+    return [weld(closure(weldOnBacking(backing, joint, from)), top, root, face)];
   }
-  const bare = both((i) => unfusedHeights(ends[i]));
   const [strip1, strip2] = [ends[0].strip, ends[1].strip];
   if (strip1 !== null && strip2 !== null) {
     const below = [strip1[0], strip2[0]] as const;
     const above = [strip1[1], strip2[1]] as const;
     return [
-      weld(rootBead(joint, set, ends), straight(set, pointsAt(below), bare, 1), root, below),
-      weld(straight(set, pointsAt(above), bare, -1), top, above, face),
+      weld(rootBead(joint, set, ends), straight(set, below), root, below),
+      weld(straight(set, above), top, above, face),
     ];
   }
-  if (root[0].onEdge) return [weld(straight(set, pointsAt(root), bare, -1), top, root, face)];
+  if (root[0].onEdge) return [weld(straight(set, root), top, root, face)];
   return [weld(rootBead(joint, set, ends), top, root, face)];
 }
 
@@ -109,26 +107,26 @@ export function weldRegion({ bottom, top, fusion }: Weld): Region {
 }
 
 /**
- * A straight closure between the ends of the unfused edges. Refused when a
- * corner of a bare edge would stand through it into the weld, which lies above
- * it (`bareSide` -1) or below it (1).
+ * A straight closure between the ends of the unfused edges. Refused where it
+ * would cut across an edge: a corner higher up than its edge's end lies over
+ * it, a lower one under it. Along edges that touch it may run on them.
  */
-function straight(
-  { plates }: SetUp,
-  ends: Pair<Point>,
-  bare: Pair<Pair<number>>,
-  bareSide: 1 | -1,
-): Bound {
+function straight({ plates, contact }: SetUp, at: Pair<WeldEnd>): Bound {
+  const ends = both((i) => place(plates[i].frame, at[i].toe));
   // closed edges that end at one point
   if (nearPoint(...ends)) return closure([]);
-  const corners = ([0, 1] as const).flatMap((i) => {
-    const [from, to] = bare[i];
+  const least = contact === null ? LEAST_GAP : -TOLERANCE;
+  const clear = both((i) => {
     const { edge, frame } = plates[i];
-    const between = cornersOf(edge).filter(({ y }) => y >= from && y < to);
-    return between.map((corner) => place(frame, corner));
+    const { y: end } = at[i].toe;
+    const corners = cornersOf(edge).filter(({ y }) => !near(y, end));
+    return corners.every((corner) => {
+      const beside = within(ends, [place(frame, corner)]);
+      return beside.every((point) => heightOver(ends, point) * Math.sign(corner.y - end) > least);
+    });
   });
-  if (within(ends, corners).some((at) => heightOver(ends, at) * bareSide < -TOLERANCE)) {
-    refuse('incompletePenetration', null, 'joint_error_bare_edge_into_weld');
+  if (!clear[0] || !clear[1]) {
+    refuse('incompletePenetration', null, 'joint_error_unfused_end_across_edge');
   }
   return closure(through(via(ends[0]), via(ends[1])));
 }

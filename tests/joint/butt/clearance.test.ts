@@ -65,10 +65,34 @@ describe('a bead is refused by name', () => {
   });
 });
 
-test('a bare edge whose corner would stand into the weld is refused', () => {
-  // plate 2 lies 8 mm lower, so the straight end of the weld would pass plate 1's root edge
-  const steep = { preparation: 'singleBevel', rootFace1: 0, offset: -8 } as const;
-  const refusal = refused({ ...steep, incompletePenetration: 0.2, rootOpening: 2 });
-  expect(refusal?.field).toBe('incompletePenetration');
-  expect(refusal?.reason.key).toBe('joint_error_bare_edge_into_weld');
+describe('the straight end of a weld with an unfused root', () => {
+  test('is refused where it would cut across a bare edge', () => {
+    // plate 2 lies 8 mm lower, so the end of the weld would pass plate 1's root edge
+    const steep = { preparation: 'singleBevel', rootFace1: 0, offset: -8 } as const;
+    const refusal = refused({ ...steep, incompletePenetration: 0.2, rootOpening: 2 });
+    expect(refusal?.field).toBe('incompletePenetration');
+    expect(refusal?.reason.key).toBe('joint_error_unfused_end_across_edge');
+  });
+
+  test('is refused where it would cut across a fused edge', () => {
+    // 2 mm against 20 mm, turned down: the edges touch at 0.56 on plate 1, over its unfused end at
+    // 0.55, and 0.3 under the unfused end of plate 2
+    const across = {
+      preparation: 'doubleV',
+      t1: 2,
+      t2: 20,
+      rootFace1: 1.5,
+      rootFace2: 1.5,
+      rootOpening: 0,
+      offset: 0.3,
+      angularMisalignment: -10,
+    } as const;
+    expect(refused({ ...across, incompletePenetration: 0.9 })?.reason.key).toBe(
+      'joint_error_unfused_end_across_edge',
+    );
+  });
+
+  test('may run along edges that touch, however they are stepped', () => {
+    expect(refused({ rootOpening: 0, offset: 0.5, incompletePenetration: 1 })).toBeNull();
+  });
 });
