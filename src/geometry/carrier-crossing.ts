@@ -68,13 +68,10 @@ export function carrierCrossing(first: Carrier, second: Carrier): CarrierCrossin
     x: ox + footX + along * ux,
     y: oy + footY + along * uy,
   });
-  const middle = slope / ka;
-  const tx = footX + middle * ux;
-  const ty = footY + middle * uy;
-  const sameWay = (nax - ka * tx) * (nbx - kb * tx) + (nay - ka * ty) * (nby - kb * ty) > 0;
-  // half the crossing distance squared is disc / κ²; the lens is that times half the relative curvature deep
-  const depth = (Math.abs(disc) * Math.abs(ka - (sameWay ? kb : -kb))) / (2 * ka * ka);
-  const touch = depth <= TOLERANCE ? at(middle) : null;
+  // Half the crossing distance squared is disc / κ²; the lens or gap is that times half
+  // the relative curvature deep, which where the two touch is κ times the radical normal.
+  const depth = (Math.abs(disc) * size) / (2 * Math.abs(ka));
+  const touch = depth <= TOLERANCE ? at(slope / ka) : null;
   if (disc < 0) return { crossings: [], touch };
   const root = Math.sqrt(disc);
   // the root without cancellation first, the other from their product

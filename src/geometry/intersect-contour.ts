@@ -76,8 +76,8 @@ export function intersectLine(origin: Point, direction: Vector, contour: Contour
     const { crossings, touch } = carrierCrossing(carrierOf(segment), line);
     // a touch first: the crossings to either side of it then belong to it
     for (const candidate of touch === null ? crossings : [touch, ...crossings]) {
-      const { point, t, distance: off } = nearestOnSegment(candidate, segment);
-      if (off > TOLERANCE || !onLine(point)) continue;
+      const { point, t } = nearestOnSegment(candidate, segment);
+      if (!onLine(point)) continue;
       // still the same meeting: the piece has not left the line since
       if (!shares.some((other) => onLine(pointAt(segment, (other + t) / 2)))) shares.push(t);
     }

@@ -389,6 +389,27 @@ describe('two arcs meet', () => {
     ]);
   });
 
+  test('once with an arc of a radius of many kilometres, whichever way both are walked', () => {
+    // crown 1e-8 over a chord of 10: radius 1.25e9 mm; crossed 3 along and 45° either way
+    const flat = arcThroughSagitta(point(0, 0), point(10, 0), 1e-8);
+    for (const cut of [
+      line(point(2, -1), point(4, 1)),
+      line(point(4, -1), point(2, 1)),
+      arcThroughSagitta(point(2, -1), point(4, 1), 1e-10),
+    ]) {
+      for (const one of [flat, reverseSegment(flat)]) {
+        for (const two of [cut, reverseSegment(cut)]) {
+          for (const met of [intersectSegments(one, two), intersectSegments(two, one)]) {
+            expect(met).toHaveLength(1);
+            // 1 - (2/5)² of the crown up
+            expectPoint(met[0]?.point, 3, 0.84e-8, 1e-8);
+            expect(met[0]?.point.y).toBeCloseTo(0.84e-8, 10);
+          }
+        }
+      }
+    }
+  });
+
   test('far from the origin with a radius of ten kilometres', () => {
     // crown 1 mm over a chord of 8.9 m; a line square through it
     const flat = arcThroughSagitta(point(1000, 2000), point(9944.271, 2000), -1);
