@@ -1,10 +1,7 @@
 import type { Check } from '../limits/index.ts';
 
 /** The list as it was when the new one holds the very same entries: then nothing that reads it need run. */
-export function steadyList<Entry>(
-  before: readonly Entry[],
-  now: readonly Entry[],
-): readonly Entry[] {
+export function steadyList<List extends readonly unknown[]>(before: List, now: List): List {
   return before.length === now.length && before.every((entry, place) => entry === now[place])
     ? before
     : now;

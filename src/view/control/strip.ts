@@ -1,3 +1,5 @@
+import type { Check } from '../../limits/index.ts';
+
 /** The strip's measures along its length, px: everything inside is left of the plumb line. */
 export interface StripSize {
   readonly width: number;
@@ -26,11 +28,20 @@ export function stripPlace(margin: number, limit: number, size: StripSize): numb
   return Math.min(right, Math.max(left, place));
 }
 
-/** The guard band's two edges on the strip, px. */
-export function guardPlaces(
-  guard: number,
-  limit: number,
+/** Where a check's mark and the two edges of its guard band stand on the strip, px. */
+export interface StripMarks {
+  readonly place: number;
+  readonly guard: readonly [number, number] | null;
+}
+
+/** The marks of a check; null when it has no limit to be marked against. */
+export function stripMarks(
+  { limit, margin, guard }: Pick<Check, 'limit' | 'margin' | 'guard'>,
   size: StripSize,
-): readonly [number, number] {
-  return [stripPlace(guard, limit, size), stripPlace(-guard, limit, size)];
+): StripMarks | null {
+  if (limit === null || margin === null) return null;
+  return {
+    place: stripPlace(margin, limit, size),
+    guard: guard > 0 ? [stripPlace(guard, limit, size), stripPlace(-guard, limit, size)] : null,
+  };
 }

@@ -23,24 +23,39 @@ export interface DimensionLayout {
 /** A dimension that could only be drawn at a higher cost than this is left out. */
 const TOO_UGLY = 75;
 
+/** What each dimension's place cost in a layout, by key. */
+export type LayoutCosts = ReadonlyMap<string, number>;
+
+const NO_COSTS: LayoutCosts = new Map();
+/** How much dearer than in the layout before a place is looked for first. */
+const DEARER = 4;
+
 /**
  * Lays the dimensions out in order of rank, each in its cheapest free place.
  * Labels end up pairwise disjoint and clear of the outline. What finds no place
  * is dropped, unless it is out of limit or lit: those are laid out again ahead
  * of the others, and as a last resort written on free paper, with a leader if
  * one fits. Fills `sheet`; the same requests and sheet give the same layout.
+ * `before` makes it quicker, not other: under the hand a place mostly costs what
+ * it did, so the search starts with that as its limit.
  */
 export function layOut(
   freshSheet: () => DrawingSheet,
   lettering: Lettering,
   requests: readonly DimensionRequest[],
+  before: LayoutCosts = NO_COSTS,
 ): DimensionLayout {
   const byRank = [...requests].sort((p, q) => p.rank - q.rank);
-  const first = place(freshSheet(), lettering, byRank, false);
+  const first = place(freshSheet(), lettering, byRank, before, false);
   if (!first.dropped.some(neverDropped)) return first;
   const urgent = byRank.filter(neverDropped);
   const rest = byRank.filter((request) => !neverDropped(request));
-  return place(freshSheet(), lettering, [...urgent, ...rest], true);
+  return place(freshSheet(), lettering, [...urgent, ...rest], before, true);
+}
+
+/** What the places of a layout cost, for the next one. */
+export function costsOf({ placed }: DimensionLayout): LayoutCosts {
+  return new Map(placed.map(({ request, placement }) => [request.key, placement.cost]));
 }
 
 function neverDropped(request: DimensionRequest): boolean {
@@ -51,12 +66,17 @@ function place(
   sheet: DrawingSheet,
   lettering: Lettering,
   requests: readonly DimensionRequest[],
+  before: LayoutCosts,
   list: boolean,
 ): DimensionLayout {
   const placed: Placed[] = [];
   const dropped: DimensionRequest[] = [];
   for (const request of requests) {
-    const placement = cheapest(sheet, lettering, request, list && neverDropped(request));
+    const placement =
+      list && neverDropped(request)
+        ? listed(sheet, lettering, request)
+        : (knownPlace(sheet, lettering, request, before) ??
+          cheapest(sheet, lettering, request, TOO_UGLY));
     if (placement === null) {
       dropped.push(request);
       continue;
@@ -69,19 +89,41 @@ function place(
   return { placed, dropped };
 }
 
+/** The cheapest place if it costs about what it did in the layout before, otherwise null. */
+function knownPlace(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+  before: LayoutCosts,
+): Placement | null {
+  const limit = (before.get(request.key) ?? Infinity) + DEARER;
+  return limit < TOO_UGLY ? cheapest(sheet, lettering, request, limit) : null;
+}
+
+/** The cheapest place under the limit, or null. */
 function cheapest(
   sheet: DrawingSheet,
   lettering: Lettering,
   request: DimensionRequest,
-  list: boolean,
+  limit: number,
 ): Placement | null {
-  const search: Search = { sheet, lettering, best: null, limit: list ? Infinity : TOO_UGLY };
-  const wordings = wordingsOf(request, lettering);
-  for (const wording of wordings) {
+  const search: Search = { sheet, lettering, best: null, limit };
+  for (const wording of wordingsOf(request, lettering)) {
     if (wording.cost >= search.limit) break;
     offerAll(search, request, wording);
   }
-  if (!list) return search.best;
+  return search.best;
+}
+
+/** The cheapest place at any price, free paper included. */
+function listed(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+): Placement | null {
+  const search: Search = { sheet, lettering, best: null, limit: Infinity };
+  const wordings = wordingsOf(request, lettering);
+  for (const wording of wordings) offerAll(search, request, wording);
   for (const wording of wordings) offerListed(search, request, wording);
   return search.best;
 }

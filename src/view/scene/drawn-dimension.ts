@@ -17,7 +17,7 @@ export interface DrawnDimension {
   readonly line: string;
   readonly extension: string;
   readonly heads: string;
-  /** centre of the ring at a running dimension's origin, or '' */
+  /** the ring at a running dimension's origin, or '' */
   readonly origin: string;
   readonly name: string;
   readonly value: string;
@@ -31,9 +31,14 @@ export interface DrawnDimension {
 const BASELINE = 0.26;
 /** Half of the paper cut where a landing crosses an extension line, px. */
 const HALF_CUT = 7;
+/** Radii of a leader's dot and of the ring at an origin, px. */
+const LEADER_DOT = 2.2;
+const ORIGIN_RING = 3.2;
 
 export interface DrawnDimensions {
   readonly dimensions: readonly DrawnDimension[];
+  /** extension lines of all dimensions that aren't lit, by tone */
+  readonly extensions: Readonly<Record<Tone, string>>;
   readonly clearLines: string;
   readonly clearBoxes: string;
   readonly cuts: string;
@@ -46,13 +51,16 @@ export function drawnDimensions(
   sheet: Pick<DrawingSheet, 'weld' | 'metal'>,
 ): DrawnDimensions {
   let [clearLines, clearBoxes] = ['', ''];
+  const extensions = { plain: '', refer: '', reject: '' };
   const dimensions = placed.map((one): DrawnDimension => {
     const { request, placement } = one;
     const { box, wording } = placement;
     const ground = groundAt(sheet, box.x, box.y);
     const line = linesPath(placement.arc === null ? placement.lines : leadersOnly(one));
     const arc = placement.arc === null ? '' : arcPath(placement.arc);
-    clearLines += line + arc + linesPath(placement.extensions);
+    const extension = linesPath(placement.extensions);
+    clearLines += line + arc + extension;
+    if (!request.lit) extensions[request.tone] += extension;
     if (ground === 'metal') clearBoxes += boxPath(one);
     const size = request.kind === 'caption' ? lettering.small : lettering.value;
     return {
@@ -61,14 +69,14 @@ export function drawnDimensions(
       lit: request.lit,
       caption: request.kind === 'caption',
       line: line + arc + request.figure,
-      extension: linesPath(placement.extensions),
+      extension,
       heads:
         placement.heads.map((head) => headPath(head, lettering, request.lit)).join('') +
         (request.kind === 'note' && placement.lines.length > 0 ? dotPath(request.at) : ''),
       origin:
         placement.origin === null || request.kind !== 'running'
           ? ''
-          : `translate(${written(placement.origin.x)} ${written(placement.origin.y)})`,
+          : ringPath(placement.origin, ORIGIN_RING),
       name: wording.value === '' || wording.name === '' ? wording.name : `${wording.name} `,
       value: wording.value,
       place: textPlace(one, size * BASELINE),
@@ -78,7 +86,7 @@ export function drawnDimensions(
   });
   // Where two share a line, as running dimensions do, the one that matters more lies on top.
   dimensions.sort((p, q) => weightOf(p) - weightOf(q));
-  return { dimensions, clearLines, clearBoxes, cuts: landingCuts(placed) };
+  return { dimensions, extensions, clearLines, clearBoxes, cuts: landingCuts(placed) };
 }
 
 function weightOf({ tone, lit }: DrawnDimension): number {
@@ -137,8 +145,12 @@ function headPath({ x, y, dx, dy }: Arrowhead, lettering: Lettering, lit: boolea
 }
 
 /** The dot that a leader ends with inside what it speaks of (ISO 128). */
-function dotPath({ x, y }: Point): string {
-  const r = 2.2;
+function dotPath(at: Point): string {
+  return ringPath(at, LEADER_DOT);
+}
+
+/** A full circle round a point. */
+function ringPath({ x, y }: Point, r: number): string {
   const side = (at: number): string => `${written(at)} ${written(y)}`;
   return `M${side(x - r)}A${r} ${r} 0 0 1 ${side(x + r)}A${r} ${r} 0 0 1 ${side(x - r)}Z`;
 }

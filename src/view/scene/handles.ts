@@ -4,6 +4,7 @@ import { numberAt } from '../../state/parameter.ts';
 import { grips, type Grip } from './grips.ts';
 import type { Sheet } from './sheet.ts';
 import { toPx, type View } from './view-transform.ts';
+import { written } from './written.ts';
 
 /** A point of the drawing that one parameter is moved by. */
 export interface Handle {
@@ -116,6 +117,8 @@ function presentFirst(joint: Joint, listed: readonly string[]): readonly string[
 export interface ShownHandle {
   readonly handle: Handle;
   readonly at: Point;
+  /** the same as an SVG transform */
+  readonly place: string;
 }
 
 /**
@@ -128,7 +131,10 @@ export function shownHandles(
   { width, bottom }: Sheet,
   apart: number,
 ): readonly ShownHandle[] {
-  const placed = handles.map((handle) => ({ handle, at: toPx(view, handle.at) }));
+  const placed = handles.map((handle): ShownHandle => {
+    const at = toPx(view, handle.at);
+    return { handle, at, place: `translate(${written(at.x)} ${written(at.y)})` };
+  });
   return placed.filter(({ handle, at }) => {
     if (at.x < 0 || at.x > width || at.y < 0 || at.y > bottom) return false;
     if (!handle.flaw || handle.value !== 0) return true;

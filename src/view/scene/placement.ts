@@ -71,18 +71,17 @@ export function wordingsOf(request: DimensionRequest, lettering: Lettering): rea
     const width = textWidth(name, lettering.small, 400) + 2;
     return [{ name, value: '', width, cost: 0 }];
   }
+  const valueWidth = textWidth(value, lettering.value, 620) + 2;
   const all: Wording[] = [];
-  for (const name of new Set(names)) {
-    all.push(wording(name, value, lettering, all.length === 0 ? 0 : 24 + 6 * all.length));
+  for (const [index, name] of names.entries()) {
+    if (names.indexOf(name) !== index) continue;
+    const spaced = name !== '' && value !== '' ? `${name} ` : name;
+    const width = textWidth(spaced, lettering.name, 400) + valueWidth;
+    all.push({ name, value, width, cost: all.length === 0 ? 0 : 24 + 6 * all.length });
   }
-  if (value !== '' && !names.includes('')) all.push(wording('', value, lettering, 60));
+  if (value !== '' && !names.includes(''))
+    all.push({ name: '', value, width: valueWidth, cost: 60 });
   return all;
-}
-
-function wording(name: string, value: string, lettering: Lettering, cost: number): Wording {
-  const spaced = name !== '' && value !== '' ? `${name} ` : name;
-  const width = textWidth(spaced, lettering.name, 400) + textWidth(value, lettering.value, 620) + 2;
-  return { name, value, width, cost };
 }
 
 /** Cost of a dimension's own lines; an extension line crosses others more freely, for landings cut it. */

@@ -8,8 +8,13 @@ import { bandCaptions } from './band-captions.ts';
 import type { Construction } from './construction.ts';
 import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
 import { type DimensionContext, drawnAs, type SceneWords, tonesOf } from './dimension-context.ts';
-import { layOut } from './dimension-layout.ts';
-import { type DimensionRequest, LETTERING, type Lettering } from './dimension-request.ts';
+import { costsOf, type LayoutCosts, layOut } from './dimension-layout.ts';
+import {
+  type DimensionRequest,
+  LETTERING,
+  type Lettering,
+  type Tone,
+} from './dimension-request.ts';
 import { type DrawnDimension, drawnDimensions } from './drawn-dimension.ts';
 import type { DrawingSheet } from './drawing-sheet.ts';
 import { type DrawingFoot, drawingFoot } from './drawing-foot.ts';
@@ -21,7 +26,7 @@ import { otherDimensions } from './other-dimensions.ts';
 import { pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
 import type { BarLength } from './scale-bar.ts';
-import { linesOf, sectionBody, type SectionBody } from './section-body.ts';
+import { linesOf, type SectionBody, sectionWithLines } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
 import { drawnScale, toPx, type View } from './view-transform.ts';
@@ -47,8 +52,8 @@ export interface SceneInput {
   readonly trueToSize: boolean;
   /** px per mm of the reader's screen at life size */
   readonly trueScale: number;
-  /** the view drawn last, so that the drawing holds still */
-  readonly before: View | null;
+  /** the drawing before, so that this one holds still and is quicker laid out */
+  readonly before: Pick<Scene, 'view' | 'costs'> | null;
   /** under the hand: the view before is kept whatever happens */
   readonly hold: boolean;
 }
@@ -63,6 +68,7 @@ export interface Scene {
   readonly construction: ConstructionPaths;
   readonly held: string;
   readonly dimensions: readonly DrawnDimension[];
+  readonly extensions: Readonly<Record<Tone, string>>;
   /** paper cleared of hatch round what stands on base metal: strokes and boxes */
   readonly clearLines: string;
   readonly clearBoxes: string;
@@ -73,6 +79,8 @@ export interface Scene {
   /** boxes of all labels and the visible edges, px, for what is placed later */
   readonly labels: readonly LabelBox[];
   readonly outline: readonly Line[];
+  /** what the labels' places cost, for the drawing after */
+  readonly costs: LayoutCosts;
 }
 
 const HELD_RANK = 65;
@@ -84,9 +92,9 @@ export function composeScene(input: SceneInput): Scene {
   const { section, sheet, show } = input;
   const view = input.trueToSize
     ? fitAt(section, sheet, input.trueScale)
-    : fitView(section, sheet, input.before, input.hold);
+    : fitView(section, sheet, input.before?.view ?? null, input.hold);
   const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
-  const { body, lines } = sectionBody(section, view, plateCuts(section, view, sheet));
+  const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
   const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);
@@ -112,7 +120,7 @@ export function composeScene(input: SceneInput): Scene {
     boxes: [],
     marks: input.kept.map((point) => handleRoom(toPx(view, point))),
   });
-  const layout = layOut(fresh, lettering, requests);
+  const layout = layOut(fresh, lettering, requests, input.before?.costs);
   const labels = layout.placed.map(({ placement }) => placement.box);
   const drawnLines = layout.placed.flatMap(({ placement }) => [
     ...placement.lines,
@@ -139,6 +147,7 @@ export function composeScene(input: SceneInput): Scene {
     ),
     labels,
     outline: lines.outline,
+    costs: costsOf(layout),
   };
 }
 

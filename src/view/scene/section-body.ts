@@ -33,43 +33,68 @@ interface Pen {
   at: Point | null;
 }
 
+/** A piece of metal with the path data that goes along it from its start. */
+interface DrawnEdge extends ViewEdge {
+  readonly d: string;
+}
+
 /** The section as this view shows it, `cuts` taken from each plate. */
-export function sectionBody(
+export function sectionBody(section: Section, view: View, cuts: PlateCuts): SectionBody {
+  return drawBody(section, view, shownPlates(section, cuts));
+}
+
+/** The same with the straightened outlines that labels keep clear of. */
+export function sectionWithLines(
   section: Section,
   view: View,
-  cuts: readonly [readonly Cut[], readonly Cut[]],
+  cuts: PlateCuts,
 ): { readonly body: SectionBody; readonly lines: BodyLines } {
-  const [edges1, edges2] = [
-    cutAway(section.plates[0], cuts[0]),
-    cutAway(section.plates[1], cuts[1]),
-  ];
+  const plates = shownPlates(section, cuts);
+  return { body: drawBody(section, view, plates), lines: bodyLines(section, view, plates.flat()) };
+}
+
+type PlateCuts = readonly [readonly Cut[], readonly Cut[]];
+type ShownPlates = readonly [readonly ViewEdge[], readonly ViewEdge[]];
+
+function shownPlates(section: Section, cuts: PlateCuts): ShownPlates {
+  return [cutAway(section.plates[0], cuts[0]), cutAway(section.plates[1], cuts[1])];
+}
+
+function drawBody(section: Section, view: View, [edges1, edges2]: ShownPlates): SectionBody {
+  const [drawn1, drawn2] = [drawEdges(view, edges1), drawEdges(view, edges2)];
   const weldMetal = [...section.welds, ...section.spatter];
   const outline: Pen = { d: '', at: null };
   const fusion: Pen = { d: '', at: null };
   const breaks: Pen = { d: '', at: null };
-  for (const { piece, broken } of [...edges1, ...edges2]) {
-    if (broken) strokeBreak(breaks, view, piece);
-    else stroke(isFused(piece, section.welds) ? fusion : outline, view, piece);
+  for (const { piece, broken, d } of [...drawn1, ...drawn2]) {
+    const pen = broken ? breaks : isFused(piece, section.welds) ? fusion : outline;
+    stroke(pen, view, piece, d);
   }
   const plates = [section.plates[0], section.plates[1]] as const;
   for (const region of weldMetal) {
     for (const piece of region) {
-      if (!isFused(piece, plates)) stroke(outline, view, piece);
+      if (!isFused(piece, plates)) stroke(outline, view, piece, drawPiece(view, piece));
     }
   }
   const backing = section.backing ?? [];
-  for (const piece of backing) stroke(outline, view, piece);
+  for (const piece of backing) stroke(outline, view, piece, drawPiece(view, piece));
   return {
-    body: {
-      plates: [fillPath(view, edges1), fillPath(view, edges2)],
-      backing: pathOf(view, backing, true),
-      weld: weldMetal.map((region) => pathOf(view, region, true)).join(''),
-      outline: outline.d,
-      fusion: fusion.d,
-      breaks: breaks.d,
-    },
-    lines: bodyLines(section, view, [...edges1, ...edges2]),
+    plates: [fillPath(view, drawn1), fillPath(view, drawn2)],
+    backing: pathOf(view, backing, true),
+    weld: weldMetal.map((region) => pathOf(view, region, true)).join(''),
+    outline: outline.d,
+    fusion: fusion.d,
+    breaks: breaks.d,
   };
+}
+
+/** Each edge is both filled and stroked, so its path data is written once. */
+function drawEdges(view: View, edges: readonly ViewEdge[]): readonly DrawnEdge[] {
+  return edges.map(({ piece, broken }) => ({
+    piece,
+    broken,
+    d: broken ? freehandTo(view, piece.a, piece.b) : drawPiece(view, piece),
+  }));
 }
 
 function bodyLines(section: Section, view: View, edges: readonly ViewEdge[]): BodyLines {
@@ -92,27 +117,19 @@ function isFused(piece: Segment, regions: readonly Region[]): boolean {
   );
 }
 
-function stroke(pen: Pen, view: View, piece: Segment): void {
+function stroke(pen: Pen, view: View, piece: Segment, d: string): void {
   if (pen.at === null || !samePoint(pen.at, piece.a)) pen.d += moveTo(view, piece.a);
-  pen.d += drawPiece(view, piece);
+  pen.d += d;
   pen.at = piece.b;
 }
 
-function strokeBreak(pen: Pen, view: View, { a, b }: Segment): void {
-  if (pen.at === null || !samePoint(pen.at, a)) pen.d += moveTo(view, a);
-  pen.d += freehandTo(view, a, b);
-  pen.at = b;
-}
-
-function fillPath(view: View, edges: readonly ViewEdge[]): string {
+function fillPath(view: View, edges: readonly DrawnEdge[]): string {
   const [first] = edges;
   // the whole plate lies beyond the cuts
   if (first === undefined) return '';
-  let d = moveTo(view, first.piece.a);
-  for (const { piece, broken } of edges) {
-    d += broken ? freehandTo(view, piece.a, piece.b) : drawPiece(view, piece);
-  }
-  return `${d}Z`;
+  let path = moveTo(view, first.piece.a);
+  for (const { d } of edges) path += d;
+  return `${path}Z`;
 }
 
 /** Straightened px lines of a contour that is drawn over the section, such as a held outline. */

@@ -90,7 +90,7 @@ function drawAt(
     subject: '',
   };
   return {
-    body: sectionBody(section, view, cuts).body,
+    body: sectionBody(section, view, cuts),
     caption: { x: box.x, y: box.y + box.halfHeight - CLEAR - 4 },
     box,
   };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { guardPlaces, stripPlace, wideStrip } from '../../../src/view/control/strip.ts';
+import { stripMarks, stripPlace, wideStrip } from '../../../src/view/control/strip.ts';
 
 describe('strip', () => {
   it('puts a measurement at its limit on the plumb line', () => {
@@ -23,9 +23,17 @@ describe('strip', () => {
   });
 
   it('spreads the guard band to both sides of the line', () => {
-    const [inside, outside] = guardPlaces(0.3, 2, wideStrip);
+    const marks = stripMarks({ limit: 2, margin: 0, guard: 0.3 }, wideStrip);
+    const [inside, outside] = marks?.guard ?? [0, 0];
     // 15 % of 67.5 px to the left, 15 % ÷ 45 % of 31.5 px to the right.
     expect(inside).toBeCloseTo(74.5 - 10.125, 9);
     expect(outside).toBeCloseTo(74.5 + 10.5, 9);
+    expect(marks?.place).toBe(wideStrip.plumb);
+  });
+
+  it('marks nothing where there is no limit or no measurement', () => {
+    expect(stripMarks({ limit: null, margin: 1, guard: 0 }, wideStrip)).toBeNull();
+    expect(stripMarks({ limit: 2, margin: null, guard: 0 }, wideStrip)).toBeNull();
+    expect(stripMarks({ limit: 2, margin: 1, guard: 0 }, wideStrip)?.guard).toBeNull();
   });
 });

@@ -176,16 +176,30 @@ describe('The drawing of a plain tee', () => {
 
   test('holds still while a value runs, and is fitted anew when the joint outgrows it', () => {
     const first = composeScene(sceneOf(tee()));
-    const next = composeScene(sceneOf(tee({ leg1: 8.4 }), { before: first.view }));
+    const next = composeScene(sceneOf(tee({ leg1: 8.4 }), { before: first }));
     expect(next.view).toBe(first.view);
-    const grown = composeScene(sceneOf(tee({ leg1: 20, leg2: 20 }), { before: first.view }));
+    const grown = composeScene(sceneOf(tee({ leg1: 20, leg2: 20 }), { before: first }));
     expect(grown.view.scale).toBeLessThan(first.view.scale);
   });
 
   test('keeps the view under the hand whatever happens', () => {
     const first = composeScene(sceneOf(tee()));
-    const input = { before: first.view, hold: true };
+    const input = { before: first, hold: true };
     expect(composeScene(sceneOf(tee({ leg1: 20 }), input)).view).toBe(first.view);
+  });
+
+  test('lays the labels out after a small change as it would have without the drawing before', () => {
+    for (const leg1 of [8.05, 8.4, 9, 12]) {
+      for (const undercut1Depth of [0, 0.6]) {
+        const section = tee({ leg1, undercut1Depth, convexity: 1 });
+        const before = composeScene(sceneOf(tee({ convexity: 1 })));
+        const alone = { view: before.view, costs: new Map<string, number>() };
+        const after = composeScene(sceneOf(section, { before }));
+        expect(after.dimensions).toEqual(
+          composeScene(sceneOf(section, { before: alone })).dimensions,
+        );
+      }
+    }
   });
 
   test('is drawn at 96/25.4 px per mm when true size is asked for', () => {
