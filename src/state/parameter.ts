@@ -3,9 +3,13 @@ import type { Joint } from '../joint/index.ts';
 /** `spatter.0.height`: a field of one bump in the list. */
 const IN_LIST = /^spatter\.(\d+)\.(place|height)$/;
 
+/** Which bump and which of its numbers a field names, or null; most fields have no dot to look behind. */
+const inList = (field: string): RegExpExecArray | null =>
+  field.includes('.') ? IN_LIST.exec(field) : null;
+
 /** The number that `field` names, or null when this joint has no such number. */
 export function numberAt(joint: Joint, field: string): number | null {
-  const bump = IN_LIST.exec(field);
+  const bump = inList(field);
   const value: unknown =
     bump === null
       ? Object.hasOwn(joint, field) && joint[field as keyof Joint]
@@ -15,7 +19,7 @@ export function numberAt(joint: Joint, field: string): number | null {
 
 /** The joint with that one number replaced; nothing else moves. */
 export function withNumber(joint: Joint, field: string, value: number): Joint {
-  const bump = IN_LIST.exec(field);
+  const bump = inList(field);
   if (bump === null) return { ...joint, [field]: value };
   const place = Number(bump[1]);
   return {

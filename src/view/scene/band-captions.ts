@@ -49,13 +49,7 @@ function caption(
   const side = dx * (root.y - from.y) - dy * (root.x - from.x) > 0 ? 1 : -1;
   return [
     {
-      key,
-      names: [name],
-      value: '',
-      tone: 'plain',
-      lit: false,
-      rank: RANK,
-      figure: '',
+      asked: { key, names: [name], value: '', tone: 'plain', lit: false, rank: RANK, figure: '' },
       kind: 'caption',
       from,
       to,

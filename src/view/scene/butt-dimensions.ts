@@ -141,7 +141,7 @@ function widthOf(context: DimensionContext, side: Side, id: MeasurementId): Line
   );
   const crown = Math.max(0, ...rises) * context.view.scale;
   return {
-    ...asked,
+    asked,
     kind: 'linear',
     from: toPx(context.view, witness.from),
     to: toPx(context.view, witness.to),

@@ -5,7 +5,7 @@ import type { Check } from '../../limits/index.ts';
 import type { Measurement, MeasurementId, Measurements, Witness } from '../../measure/index.ts';
 import type { AllowedBand } from './allowed-band.ts';
 import type { Construction } from './construction.ts';
-import type { AngleRequest, DimensionRequest, NoteRequest, Tone } from './dimension-request.ts';
+import type { AngleRequest, Asked, NoteRequest, Tone } from './dimension-request.ts';
 import { pathOf } from './outline-path.ts';
 import type { Sheet } from './sheet.ts';
 import { toPx, type View } from './view-transform.ts';
@@ -111,10 +111,7 @@ export function sameStep({ faceStep, rootStep }: Measurements['values']): boolea
 export interface Wanted<W extends Witness['kind']> {
   readonly measurement: Measurement;
   readonly witness: Extract<Witness, { kind: W }>;
-  readonly asked: Pick<
-    DimensionRequest,
-    'key' | 'names' | 'value' | 'tone' | 'lit' | 'rank' | 'figure'
-  >;
+  readonly asked: Asked;
 }
 
 export function wanted<W extends Witness['kind']>(
@@ -185,7 +182,7 @@ export function angleRequest(
   const start = direction(witness.to);
   let end = direction(witness.from);
   while (end <= start) end += 2 * Math.PI;
-  return { ...asked, kind: 'angle', vertex, start, end, radii };
+  return { asked, kind: 'angle', vertex, start, end, radii };
 }
 
 /** A text with a leader to a point. */
@@ -194,5 +191,5 @@ export function noteRequest(
   at: Point,
   towards: Point,
 ): NoteRequest {
-  return { ...asked, kind: 'note', at, towards };
+  return { asked, kind: 'note', at, towards };
 }

@@ -45,7 +45,7 @@ export function layOut(
   requests: readonly DimensionRequest[],
   before: LayoutCosts = NO_COSTS,
 ): DimensionLayout {
-  const byRank = [...requests].sort((p, q) => p.rank - q.rank);
+  const byRank = [...requests].sort((p, q) => p.asked.rank - q.asked.rank);
   const first = place(freshSheet(), lettering, byRank, before, false);
   if (!first.dropped.some(neverDropped)) return first;
   const urgent = byRank.filter(neverDropped);
@@ -55,11 +55,11 @@ export function layOut(
 
 /** What the places of a layout cost, for the next one. */
 export function costsOf({ placed }: DimensionLayout): LayoutCosts {
-  return new Map(placed.map(({ request, placement }) => [request.key, placement.cost]));
+  return new Map(placed.map(({ request, placement }) => [request.asked.key, placement.cost]));
 }
 
 function neverDropped(request: DimensionRequest): boolean {
-  return request.lit || request.tone !== 'plain';
+  return request.asked.lit || request.asked.tone !== 'plain';
 }
 
 function place(
@@ -96,7 +96,7 @@ function knownPlace(
   request: DimensionRequest,
   before: LayoutCosts,
 ): Placement | null {
-  const limit = (before.get(request.key) ?? Infinity) + DEARER;
+  const limit = (before.get(request.asked.key) ?? Infinity) + DEARER;
   return limit < TOO_UGLY ? cheapest(sheet, lettering, request, limit) : null;
 }
 

@@ -3,8 +3,8 @@ import type { Point } from '../../geometry/index.ts';
 /** What a dimension's colour says; always with weight or wording beside it. */
 export type Tone = 'plain' | 'reject' | 'refer';
 
-/** What every dimension asks for; px, y down. */
-interface Asked {
+/** What every dimension asks for, however it is drawn. */
+export interface Asked {
   /** stable from one layout to the next: the measurement's id, or a name of the drawing's own */
   readonly key: string;
   /** small text before the value: the full name, then shorter ones for where there is no room */
@@ -19,13 +19,18 @@ interface Asked {
   readonly figure: string;
 }
 
+/** Held by itself, not spread into each request: half a dozen are made for every move of a hand. */
+interface Request {
+  readonly asked: Asked;
+}
+
 /**
- * A distance with a dimension line set off from it: `off` is the unit direction
+ * A distance (px, y down) with a dimension line set off from it: `off` is the unit direction
  * of its extension lines, `levels` how far along it the dimension line may lie,
  * best first. `label` 'on' prefers the text above the line, 'end' at the end of
  * a line carried past `outer`.
  */
-export interface LinearRequest extends Asked {
+export interface LinearRequest extends Request {
   readonly kind: 'linear';
   readonly from: Point;
   readonly to: Point;
@@ -41,7 +46,7 @@ export interface LinearRequest extends Asked {
 }
 
 /** One arrow of a running dimension from a common origin; the text on the line or past its arrow. */
-export interface RunningRequest extends Asked {
+export interface RunningRequest extends Request {
   readonly kind: 'running';
   readonly from: Point;
   readonly to: Point;
@@ -49,7 +54,7 @@ export interface RunningRequest extends Asked {
 }
 
 /** An angle at `vertex` from `start` to `end`, radians on the screen, `end` beyond `start` clockwise. */
-export interface AngleRequest extends Asked {
+export interface AngleRequest extends Request {
   readonly kind: 'angle';
   readonly vertex: Point;
   readonly start: number;
@@ -58,7 +63,7 @@ export interface AngleRequest extends Asked {
 }
 
 /** A text with a line to a point that it speaks of, leaving it towards `towards` first. */
-export interface NoteRequest extends Asked {
+export interface NoteRequest extends Request {
   readonly kind: 'note';
   readonly at: Point;
   readonly towards: Point;
@@ -68,7 +73,7 @@ export interface NoteRequest extends Asked {
  * Small text along a line from `from` to `to`, or along the arc that rises
  * `sagitta` px over it away from `inward` (unit), on the inward side.
  */
-export interface CaptionRequest extends Asked {
+export interface CaptionRequest extends Request {
   readonly kind: 'caption';
   readonly from: Point;
   readonly to: Point;

@@ -60,18 +60,18 @@ export function drawnDimensions(
     const arc = placement.arc === null ? '' : arcPath(placement.arc);
     const extension = linesPath(placement.extensions);
     clearLines += line + arc + extension;
-    if (!request.lit) extensions[request.tone] += extension;
+    if (!request.asked.lit) extensions[request.asked.tone] += extension;
     if (ground === 'metal') clearBoxes += boxPath(one);
     const size = request.kind === 'caption' ? lettering.small : lettering.value;
     return {
-      key: request.key,
-      tone: request.tone,
-      lit: request.lit,
+      key: request.asked.key,
+      tone: request.asked.tone,
+      lit: request.asked.lit,
       caption: request.kind === 'caption',
-      line: line + arc + request.figure,
+      line: line + arc + request.asked.figure,
       extension,
       heads:
-        placement.heads.map((head) => headPath(head, lettering, request.lit)).join('') +
+        placement.heads.map((head) => headPath(head, lettering, request.asked.lit)).join('') +
         (request.kind === 'note' && placement.lines.length > 0 ? dotPath(request.at) : ''),
       origin:
         placement.origin === null || request.kind !== 'running'

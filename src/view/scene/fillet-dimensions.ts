@@ -47,7 +47,7 @@ function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
     const { witness, asked } = want;
     const surface = context.section.face.surfaces[other];
     requests.push({
-      ...asked,
+      asked,
       kind: 'linear',
       from: toPx(context.view, witness.from),
       to: toPx(context.view, witness.to),
@@ -127,7 +127,7 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     ];
     const marked = show.throats && id === governing ? { ...asked, names } : asked;
     const request: RunningRequest = {
-      ...marked,
+      asked: marked,
       kind: 'running',
       from: toPx(context.view, witness.from),
       to: toPx(context.view, witness.to),

@@ -136,7 +136,7 @@ function rootRadius(context: DimensionContext): readonly DimensionRequest[] {
   if (want === null) return [];
   const { from, to } = want.witness;
   const [start, end] = [toPx(context.view, from), toPx(context.view, to)];
-  return [{ ...want.asked, kind: 'running', from: start, to: end, label: 'on' }];
+  return [{ asked: want.asked, kind: 'running', from: start, to: end, label: 'on' }];
 }
 
 function distance(p: Point, q: Point): number {

@@ -28,6 +28,14 @@ const SAME_PLACE = 0.05;
 
 type Fields = Readonly<Record<ParameterRange['group'] | 'first', readonly string[]>>;
 
+/** What else the same toe may have. */
+const OTHER_OF_TOE: Readonly<Record<string, string>> = {
+  undercut1Depth: 'overlap1',
+  undercut2Depth: 'overlap2',
+  overlap1: 'undercut1Depth',
+  overlap2: 'undercut2Depth',
+};
+
 const UNDERCUTS = ['undercut1Depth', 'undercut2Depth'] as const;
 
 /** Fields that have a place on the drawing, most telling first. */
@@ -84,7 +92,7 @@ export function handlesOf(joint: Joint, section: Section, group: HandleGroup): r
   const fields =
     FIELDS[joint.kind][joint.stage][group === null || group === 'sheet' ? 'first' : group];
   const handles: Handle[] = [];
-  for (const field of presentFirst(joint, fields)) {
+  for (const field of presentFirst(joint, fields, ranges)) {
     const range = ranges.get(field);
     const value = numberAt(joint, field);
     const grip: Grip | null = grips[field]?.(joint, section) ?? null;
@@ -101,16 +109,21 @@ export function handlesOf(joint: Joint, section: Section, group: HandleGroup): r
  * Flaws of some size before flaws of none, otherwise as listed. A toe has an
  * undercut or an overlap, so the one that is there hides the other.
  */
-function presentFirst(joint: Joint, listed: readonly string[]): readonly string[] {
+function presentFirst(
+  joint: Joint,
+  listed: readonly string[],
+  ranges: ReadonlyMap<string, ParameterRange>,
+): readonly string[] {
   const there = (field: string): boolean => (numberAt(joint, field) ?? 0) > 0;
-  const fields = listed.filter(
-    (field) =>
-      !(field.startsWith('undercut') && there(`overlap${field.charAt(8)}`)) &&
-      !(field.startsWith('overlap') && there(`undercut${field.charAt(7)}Depth`)),
-  );
-  const isFlaw = (field: string): boolean => /undercut|overlap|capDrop|incomplete/i.test(field);
-  const absent = (field: string): boolean => isFlaw(field) && numberAt(joint, field) === 0;
-  return [...fields.filter((field) => !absent(field)), ...fields.filter(absent)];
+  const present: string[] = [];
+  const absent: string[] = [];
+  for (const field of listed) {
+    const other = OTHER_OF_TOE[field];
+    if (other !== undefined && there(other)) continue;
+    const isAbsent = ranges.get(field)?.group === 'discontinuities' && !there(field);
+    (isAbsent ? absent : present).push(field);
+  }
+  return [...present, ...absent];
 }
 
 /** A handle with its place on the drawing, px. */

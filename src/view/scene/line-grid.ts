@@ -1,7 +1,7 @@
 import { type LabelBox, type Line, lineMeetsBox } from './label-box.ts';
 
-/** Side of a cell, px: about the height of a label, twice over. */
-const CELL = 32;
+/** Side of a cell, px: a few label heights, so that a line lies in few cells and a cell holds few lines. */
+const CELL = 64;
 
 /**
  * Lines of the drawing sorted into square cells, so that a label is compared

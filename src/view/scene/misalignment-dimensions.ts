@@ -93,7 +93,7 @@ function thicknesses(context: DimensionContext): readonly DimensionRequest[] {
     const from = toPx(view, want.witness.from);
     const most = reachOnSheet(sheet, from, off);
     requests.push({
-      ...want.asked,
+      asked: want.asked,
       kind: 'linear',
       from,
       to: toPx(view, want.witness.to),

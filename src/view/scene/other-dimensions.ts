@@ -73,7 +73,7 @@ function alongDistance(context: DimensionContext, id: MeasurementId): DimensionR
   const along = unit(from, to);
   const off = { x: -along.y, y: along.x };
   const levels = [0, 26, -26, 44, -44];
-  return { ...asked, kind: 'linear', from, to, off, levels, label: 'end', outer: 'to' };
+  return { asked, kind: 'linear', from, to, off, levels, label: 'end', outer: 'to' };
 }
 
 function share(p: Point, q: Point, t: number): Point {

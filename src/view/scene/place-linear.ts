@@ -69,11 +69,10 @@ function offerAtLevel(
   const turned = length < ROOM * lettering.arrowLength;
   const a = { x: from.x + off.x * level, y: from.y + off.y * level };
   const b = { x: to.x + off.x * level, y: to.y + off.y * level };
-  const none = bare === 'both';
-  const extensions = [
-    ...(none || bare === 'from' ? [] : extensionFrom(sheet, from, off, level)),
-    ...(none || bare === 'to' ? [] : extensionFrom(sheet, to, off, level)),
-  ];
+  const extensions: Line[] = [];
+  if (bare !== 'both' && bare !== 'from')
+    extensions.push(...extensionFrom(sheet, from, off, level));
+  if (bare !== 'both' && bare !== 'to') extensions.push(...extensionFrom(sheet, to, off, level));
   const lines: Line[] = [{ x1: a.x, y1: a.y, x2: b.x, y2: b.y }];
   const heads: Arrowhead[] = turned
     ? [head(a, along, 1), head(b, along, -1)]
@@ -107,13 +106,13 @@ export function offerRunning(search: Search, request: RunningRequest, wording: W
   const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   const lines: Line[] = [{ x1: from.x, y1: from.y, x2: to.x, y2: to.y }];
   const heads = length < search.lettering.arrowLength * 1.5 ? [] : [head(to, along, 1)];
-  const drawn = { along, base: 0, lines, extensions: [], heads, origin: from };
-  if (label === 'on') offerOnLine(search, wording, { ...drawn, a: from, length });
-  offerEndLabels(search, wording, {
-    ...drawn,
-    tip: to,
-    base: label === 'on' ? COST.notOnLine : 0,
-  });
+  const [extensions, origin] = [[], from];
+  if (label === 'on') {
+    const on = { a: from, along, length, base: 0, lines, extensions, heads, origin };
+    offerOnLine(search, wording, on);
+  }
+  const base = label === 'on' ? COST.notOnLine : 0;
+  offerEndLabels(search, wording, { tip: to, along, base, lines, extensions, heads, origin });
 }
 
 function offerOnLine(search: Search, wording: Wording, line: DimensionLine): void {

@@ -64,7 +64,7 @@ export function labelHeight(lettering: Lettering): number {
 
 /** The wordings of a label, best first; the value is never left out. */
 export function wordingsOf(request: DimensionRequest, lettering: Lettering): readonly Wording[] {
-  const { names, value } = request;
+  const { names, value } = request.asked;
   // A caption is small text throughout.
   if (request.kind === 'caption') {
     const name = names[0] ?? '';

@@ -10,20 +10,21 @@ const MOST_WORDED = 400;
 export function sceneWords(reading: Reading): SceneWords {
   const say = (key: string, values?: Readonly<Record<string, string | number>>): string =>
     text(values === undefined ? { key } : { key, values }, reading);
-  const named = new Map<string, string>();
-  const name = (key: string): string => {
-    const known = named.get(key) ?? say(key);
-    named.set(key, known);
-    return known;
+  const known = new Map<string, string>();
+  const once = (name: string, find: () => string): string => {
+    const found = known.get(name) ?? find();
+    known.set(name, found);
+    return found;
   };
+  const name = (key: string): string => once(key, () => say(key));
   // A value that stays while another one runs is put into words once.
   const worded = new Map<string, Map<number, string>>();
   const value = (measurement: Measurement): string => {
     if (measurement.value === null) return '';
     const ofUnit = worded.get(measurement.unit) ?? new Map<number, string>();
     worded.set(measurement.unit, ofUnit);
-    const known = ofUnit.get(measurement.value);
-    if (known !== undefined) return known;
+    const before = ofUnit.get(measurement.value);
+    if (before !== undefined) return before;
     if (ofUnit.size > MOST_WORDED) ofUnit.clear();
     const found = valueText(measurement.value, measurement.unit, reading);
     ofUnit.set(measurement.value, found);
@@ -34,9 +35,10 @@ export function sceneWords(reading: Reading): SceneWords {
     name: (id) => name(`scene_${id.replace('.', '_')}`),
     short: (id) => name(`scene_${id.replace('.', '_')}_short`),
     value,
-    governs: (throat) => say('scene_governs', { name: throat }),
-    governsShort: (throat) => say('scene_governs_short', { name: throat }),
-    scale: (bar, scale) => say('scene_scale', { bar, scale }),
+    governs: (throat) => once(`governs ${throat}`, () => say('scene_governs', { name: throat })),
+    governsShort: (throat) =>
+      once(`governs, short ${throat}`, () => say('scene_governs_short', { name: throat })),
+    scale: (bar, scale) => once(`scale ${bar} ${scale}`, () => say('scene_scale', { bar, scale })),
     notShown: (count) =>
       count === 1 ? say('scene_not_shown_one') : say('scene_not_shown', { count }),
     least: ({ leastLeg1, leastLeg2, below }, kind) => {

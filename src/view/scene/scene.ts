@@ -171,7 +171,7 @@ function dimensionRequests(
     words,
   };
   const own = input.dimensioning(context);
-  const others = otherDimensions(context, new Set(own.map(({ key }) => key)));
+  const others = otherDimensions(context, new Set(own.map(({ asked }) => asked.key)));
   return [...own, ...others, ...heldNote(input, view), ...bandCaptions(input, view, band)];
 }
 
@@ -194,13 +194,15 @@ function heldNote({ held }: SceneInput, view: View): readonly DimensionRequest[]
   const { normal } = held.section.face.surfaces[0];
   return [
     {
-      key: 'held',
-      names: [held.label],
-      value: '',
-      tone: 'plain',
-      lit: false,
-      rank: HELD_RANK,
-      figure: '',
+      asked: {
+        key: 'held',
+        names: [held.label],
+        value: '',
+        tone: 'plain',
+        lit: false,
+        rank: HELD_RANK,
+        figure: '',
+      },
       kind: 'note',
       at: toPx(view, point),
       towards: { x: normal.x, y: -normal.y },

@@ -12,5 +12,5 @@ export function small(
   outer: 'from' | 'to',
 ): LinearRequest {
   const [from, to] = [toPx(view, witness.from), toPx(view, witness.to)];
-  return { ...asked, kind: 'linear', from, to, off, levels, label: 'end', outer };
+  return { asked, kind: 'linear', from, to, off, levels, label: 'end', outer };
 }

@@ -43,15 +43,17 @@ function sheetWith(edges: readonly Line[]): DrawingSheet {
 }
 
 /** A level distance 100 long at y = 200, to be dimensioned 40 px above it. */
-const asked: LinearRequest = {
+const leg1: LinearRequest = {
   kind: 'linear',
-  key: 'one',
-  names: ['leg 1'],
-  value: '8.0',
-  tone: 'plain',
-  lit: false,
-  rank: 1,
-  figure: '',
+  asked: {
+    key: 'one',
+    names: ['leg 1'],
+    value: '8.0',
+    tone: 'plain',
+    lit: false,
+    rank: 1,
+    figure: '',
+  },
   from: { x: 100, y: 200 },
   to: { x: 200, y: 200 },
   off: { x: 0, y: -1 },
@@ -65,7 +67,7 @@ const place = (edges: readonly Line[], ...requests: readonly DimensionRequest[])
 
 describe('Placing a dimension', () => {
   test('sets its line off, its text above the middle and its arrowheads inside when there is room', () => {
-    const [placed] = place([], asked).placed;
+    const [placed] = place([], leg1).placed;
     expect(placed?.placement.lines).toEqual([line(100, 160, 200, 160)]);
     // 16 px type: a box 17.6 high, lifted 1.9 off the line
     expect(placed?.placement.box).toMatchObject({ x: 150, halfHeight: 8.8 });
@@ -74,7 +76,7 @@ describe('Placing a dimension', () => {
   });
 
   test('turns the arrowheads outside under 40 px, and writes the text past the outer end', () => {
-    const small = { ...asked, to: { x: 130, y: 200 }, label: 'end' as const };
+    const small = { ...leg1, to: { x: 130, y: 200 }, label: 'end' as const };
     const [placed] = place([], small).placed;
     expect(placed?.placement.heads.map(({ dx }) => dx)).toEqual([1, -1]);
     expect(placed?.placement.box.x).toBeGreaterThan(130);
@@ -83,25 +85,25 @@ describe('Placing a dimension', () => {
 
   test('drops the name before the value, and the dimension only when nothing fits', () => {
     // A sheet 64 px wide is too narrow for "leg 1 8.0", wide enough for "8.0".
-    const narrow = { ...asked, from: { x: 100, y: 200 }, to: { x: 160, y: 200 } };
+    const narrow = { ...leg1, from: { x: 100, y: 200 }, to: { x: 160, y: 200 } };
     const sheet = (): DrawingSheet => ({ ...sheetWith([]), left: 98, right: 162 });
     const [placed] = layOut(sheet, LETTERING.screen, [narrow]).placed;
     expect(placed?.placement.wording.name).toBe('');
     expect(placed?.placement.wording.value).toBe('8.0');
     const crowd = Array.from({ length: 60 }, (_, n) => line(0, n * 5, 400, n * 5));
-    expect(place(crowd, asked).dropped).toEqual([asked]);
+    expect(place(crowd, leg1).dropped).toEqual([leg1]);
   });
 
   test('gives the room to what ranks first, whatever the order it is asked in', () => {
-    const second = { ...asked, key: 'two', rank: 2 };
-    const layout = place([], second, asked);
-    expect(layout.placed.map(({ request }) => request.key)[0]).toBe('one');
+    const second = { ...leg1, asked: { ...leg1.asked, key: 'two', rank: 2 } };
+    const layout = place([], second, leg1);
+    expect(layout.placed.map(({ request }) => request.asked.key)[0]).toBe('one');
   });
 
   test('finds free paper for what is out of limit when every proper place is taken', () => {
     // Only the lower strip of the sheet is free of edges.
     const crowd = Array.from({ length: 40 }, (_, n) => line(0, n * 6, 400, n * 6));
-    const urgent = { ...asked, tone: 'reject' as const };
+    const urgent = { ...leg1, asked: { ...leg1.asked, tone: 'reject' as const } };
     const layout = place(crowd, urgent);
     expect(layout.dropped).toEqual([]);
     expect(layout.placed[0]?.placement.box.y).toBeGreaterThan(234);
