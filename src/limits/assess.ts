@@ -40,56 +40,92 @@ interface Verdict {
 
 /** Puts one requirement to one measurement, as the sheet says (guard band, rounding, extent). */
 export function assess(requirement: Requirement, reading: Reading, sheet: JobSheet): Check {
-  const { documentUnit, limit, sense } = requirement;
-  const unit = documentUnit === 'deg' ? 'deg' : 'mm';
+  const { limit } = requirement;
   if (typeof limit !== 'number') return notAssessed(requirement, reading.value, [limit]);
   if (reading.value === null) return notAssessed(requirement, null, reading.remarks);
+  return new AssessedCheck(requirement, limit, reading, reading.value, sheet);
+}
 
-  const place = sheet.rounding === 'lastPlace' ? requirement.lastPlace : null;
-  const printed = rounded(limit, place);
-  const found = toDocument(reading.value, documentUnit);
-  const compared = rounded(found, place);
-  const margin = sense === 'max' ? printed - compared : compared - printed;
-  const guard = guardOf(sheet, documentUnit);
+/**
+ * A measurement put to a limit. A class, so that reasons and working are found on the prototype and
+ * worked out only when somebody looks: a slider event judges a score of rows.
+ */
+class AssessedCheck implements Check {
+  readonly id: string;
+  readonly measurement: Subject;
+  readonly name: Message;
+  readonly sense: 'max' | 'min';
+  readonly unit: 'mm' | 'deg';
+  readonly limit: number;
+  readonly printed: NonNullable<Check['printed']>;
+  readonly measured: number;
+  readonly margin: number;
+  readonly guard: number;
+  readonly call: Call;
+  readonly source: CriterionSource;
+  readonly #requirement: Requirement;
+  readonly #reading: Reading;
+  readonly #plain: Call;
+  readonly #verdict: Verdict;
+  /** measurement in the document's unit, as measured and as compared */
+  readonly #found: number;
+  readonly #compared: number;
 
-  const inMm = (value: number): number => fromDocument(value, documentUnit);
-  const figures = {
-    sense,
-    unit,
-    measured: inMm(compared),
-    limit: inMm(printed),
-    margin: inMm(margin),
-  } as const;
-  const side = same(margin, 0) ? 'on' : margin > 0 ? 'inside' : 'outside';
-  const plain = byLimit(margin, guard, sense === 'max' && same(printed, 0) && same(compared, 0));
-  const verdict = byLength(plain, requirement, compared, sheet);
-  // every field by its own name: spreading one object into another is slower than all the judging
-  return {
-    id: requirement.id,
-    measurement: requirement.subject,
-    name: requirement.name,
-    sense,
-    unit,
-    limit: figures.limit,
-    printed: { value: printed, unit: documentUnit },
-    measured: reading.value,
-    margin: figures.margin,
-    guard: inMm(guard),
-    call: reading.refer ? 'refer' : verdict.call,
-    // worked out only when somebody looks: a slider event judges a score of rows
-    get reasons() {
-      return inOrder(reading, [
-        verdict.reason,
-        plain === 'refer' ? withinGuard(figures.margin, inMm(guard), unit) : null,
-        standing(figures, side),
-        place === null || same(found, compared) ? null : roundedFirst(figures.measured, unit),
-      ]);
-    },
-    get working() {
-      return requirement.working();
-    },
-    source: requirement.source,
-  };
+  constructor(
+    requirement: Requirement,
+    limit: number,
+    reading: Reading,
+    measured: number,
+    sheet: JobSheet,
+  ) {
+    const { documentUnit, sense } = requirement;
+    const place = sheet.rounding === 'lastPlace' ? requirement.lastPlace : null;
+    const printed = rounded(limit, place);
+    const found = toDocument(measured, documentUnit);
+    const compared = rounded(found, place);
+    const margin = sense === 'max' ? printed - compared : compared - printed;
+    const guard = guardOf(sheet, documentUnit);
+    const plain = byLimit(margin, guard, sense === 'max' && same(printed, 0) && same(compared, 0));
+    const verdict = byLength(plain, requirement, compared, sheet);
+    this.id = requirement.id;
+    this.measurement = requirement.subject;
+    this.name = requirement.name;
+    this.sense = sense;
+    this.unit = documentUnit === 'deg' ? 'deg' : 'mm';
+    this.limit = fromDocument(printed, documentUnit);
+    this.printed = { value: printed, unit: documentUnit };
+    this.measured = measured;
+    this.margin = fromDocument(margin, documentUnit);
+    this.guard = fromDocument(guard, documentUnit);
+    this.call = reading.refer ? 'refer' : verdict.call;
+    this.source = requirement.source;
+    this.#requirement = requirement;
+    this.#reading = reading;
+    this.#plain = plain;
+    this.#verdict = verdict;
+    this.#found = found;
+    this.#compared = compared;
+  }
+
+  get reasons(): readonly Message[] {
+    const { sense, unit, limit, margin, guard } = this;
+    const measured = fromDocument(this.#compared, this.#requirement.documentUnit);
+    const side = same(this.printed.value, this.#compared)
+      ? 'on'
+      : margin > 0
+        ? 'inside'
+        : 'outside';
+    return inOrder(this.#reading, [
+      this.#verdict.reason,
+      this.#plain === 'refer' ? withinGuard(margin, guard, unit) : null,
+      standing({ sense, unit, measured, limit, margin }, side),
+      same(this.#found, this.#compared) ? null : roundedFirst(measured, unit),
+    ]);
+  }
+
+  get working(): Working | null {
+    return this.#requirement.working();
+  }
 }
 
 /** Most telling first: what leaves the call open, then the comparison, then what else bears on it. */
