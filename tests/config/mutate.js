@@ -22,7 +22,7 @@ await new Stryker({
   vitest: { configFile: 'tests/config/mutation.vitest.config.ts', related: false },
   coverageAnalysis: 'perTest',
   tempDirName: `.stryker-tmp/${floor}`,
-  ignorePatterns: ['/dist', '/dist-core', '/coverage', '/reports', '/.cache'],
+  ignorePatterns: ['/.stryker-tmp', '/dist', '/dist-core', '/coverage', '/reports', '/.cache'],
   concurrency: 2,
   timeoutMS: 10_000,
   reporters: ['clear-text', 'progress', 'html', 'json'],
