@@ -1,8 +1,9 @@
 import type { Message } from '../units/index.ts';
-import { enteredToMm, inchToMm, mmToInch, roundHalfAway } from '../units/index.ts';
+import { enteredToMm, inchToMm, mmToInch } from '../units/index.ts';
 import { atMost, documentTolerance, same } from './document-tolerance.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Call, Check, CriterionSource, Working } from './judging.ts';
+import { standsAt, toPlace } from './last-place.ts';
 import type { Subject } from './limit-set.ts';
 import { roundedFirst, standing, withinGuard } from './reasons.ts';
 
@@ -17,7 +18,7 @@ export interface Requirement {
   readonly limit: number | Message;
   /** For a short imperfection only: the value at which there is none, in the document's unit. */
   readonly shortFrom: number | null;
-  /** The place that measurement and limit are rounded to if the sheet asks for it. */
+  /** The place that the measurement is rounded to if the sheet asks for it: the last of the limit. */
   readonly lastPlace: number;
   readonly source: CriterionSource;
   /** The sum with numbers put in; worked out only when somebody looks. */
@@ -79,21 +80,19 @@ class AssessedCheck implements Check {
     sheet: JobSheet,
   ) {
     const { documentUnit, sense } = requirement;
-    const place = sheet.rounding === 'lastPlace' ? requirement.lastPlace : null;
-    const printed = rounded(limit, place);
     const found = toDocument(measured, documentUnit);
-    const compared = rounded(found, place);
-    const margin = sense === 'max' ? printed - compared : compared - printed;
+    const compared = asCompared(found, limit, requirement, sheet);
+    const margin = sense === 'max' ? limit - compared : compared - limit;
     const guard = guardOf(sheet, documentUnit);
-    const plain = byLimit(margin, guard, sense === 'max' && same(printed, 0) && same(compared, 0));
+    const plain = byLimit(margin, guard, sense === 'max' && same(limit, 0) && same(compared, 0));
     const verdict = byLength(plain, requirement, compared, sheet);
     this.id = requirement.id;
     this.measurement = requirement.subject;
     this.name = requirement.name;
     this.sense = sense;
     this.unit = documentUnit === 'deg' ? 'deg' : 'mm';
-    this.limit = fromDocument(printed, documentUnit);
-    this.printed = { value: printed, unit: documentUnit };
+    this.limit = fromDocument(limit, documentUnit);
+    this.printed = { value: limit, unit: documentUnit };
     this.measured = measured;
     this.margin = fromDocument(margin, documentUnit);
     this.guard = fromDocument(guard, documentUnit);
@@ -191,8 +190,21 @@ function guardOf({ guard }: JobSheet, unit: Requirement['documentUnit']): number
     : toDocument(guard.factor * guard.lengthUncertainty, unit);
 }
 
-const rounded = (value: number, place: number | null): number =>
-  place === null ? value : roundHalfAway(value / place, 0) * place;
+/**
+ * The measurement as it is compared: rounded, if the sheet says so, to the last
+ * place of a printed limit. The limit stands as it is, or rounding would let
+ * through what it keeps out; against a limit that is worked out and falls
+ * between two places (0.707 of a leg) nothing is rounded, or a weld that meets
+ * it to the hair would be turned away.
+ */
+function asCompared(
+  found: number,
+  limit: number,
+  { lastPlace }: Requirement,
+  { rounding }: JobSheet,
+): number {
+  return rounding === 'lastPlace' && standsAt(limit, lastPlace) ? toPlace(found, lastPlace) : found;
+}
 
 const toDocument = (value: number, unit: Requirement['documentUnit']): number =>
   unit === 'in' ? mmToInch(value) : value;

@@ -12,6 +12,7 @@ import type {
   Subject,
   Trees,
 } from './limit-set.ts';
+import { printedPlace } from './last-place.ts';
 import type { SheetValues } from './symbol.ts';
 import { sourceOf, unitOfSubject, type SymbolSource } from './symbol.ts';
 import { symbolsIn, type Tree } from './tree.ts';
@@ -33,6 +34,8 @@ export interface PreparedFormula {
   readonly text: string;
   readonly tree: Tree;
   readonly unit: 'mm' | 'in';
+  /** the last place that it is printed to; null when it prints no length or angle of its own */
+  readonly lastPlace: number | null;
   readonly evaluate: Evaluate<Scope>;
   readonly symbols: readonly PreparedSymbol[];
 }
@@ -128,7 +131,14 @@ function formulaFor(
     if (source !== null) readers.set(symbol, { symbol, source, read: readerOf(source, column) });
   }
   const evaluate = bind<Scope>(tree, (symbol) => readers.get(symbol)?.read ?? unknown);
-  return { text, tree, unit: column, evaluate, symbols: [...readers.values()] };
+  return {
+    text,
+    tree,
+    unit: column,
+    lastPlace: printedPlace(tree),
+    evaluate,
+    symbols: [...readers.values()],
+  };
 }
 
 const unknown = (): number => Number.NaN;

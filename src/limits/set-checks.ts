@@ -80,7 +80,7 @@ function criterionCheck(
     documentUnit: prepared.unit === 'deg' ? 'deg' : column,
     limit: unmet ?? limitOf(prepared, limit, column, scope),
     shortFrom: prepared.criterion.short === true ? (nominal?.evaluate(scope) ?? 0) : null,
-    lastPlace,
+    lastPlace: limit?.lastPlace ?? lastPlace,
     source: prepared.source,
     working: () => (limit === null ? null : workingOf(limit, scope)),
   };

@@ -1,5 +1,6 @@
 import { enteredToMm, mmToInch, sixtyFourths } from '../units/index.ts';
 import type { SheetLength } from './job-sheet.ts';
+import { placeOf } from './last-place.ts';
 
 /** A sheet length in its own unit: mm, or inches whether entered as a decimal or in 64ths. */
 export interface OwnLength {
@@ -9,16 +10,12 @@ export interface OwnLength {
   readonly lastPlace: number;
 }
 
-/** "7" on a sheet means 7.0: a dimension is never meant to the whole millimetre or tenth of an inch. */
-const leastDecimals = { mm: 1, in: 2 } as const;
-
 export function ownLength(entered: SheetLength): OwnLength {
   if (entered.unit === 'in64') {
     return { value: entered.value / sixtyFourths, unit: 'in', lastPlace: 1 / sixtyFourths };
   }
   const { value, unit } = entered;
-  const written = (String(value).split('.')[1] ?? '').length;
-  return { value, unit, lastPlace: 10 ** -Math.max(written, leastDecimals[unit]) };
+  return { value, unit, lastPlace: placeOf(value, unit) };
 }
 
 /** A length in mm, in the unit that another one was entered in. */

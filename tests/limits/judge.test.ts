@@ -193,7 +193,7 @@ describe('rounding to the last place of the limit', () => {
   const sheet = sheetWith({ rounding: 'lastPlace' });
   const at = (undercut2: number): Check => checkOf('5011:undercut2', fillet({ undercut2 }), sheet);
 
-  it('rounds measured and limit before comparing, and says so', () => {
+  it('rounds what was measured before comparing, and says so', () => {
     // limit 0.5 printed to 0.1: 0.54 is 0.5, 0.55 is 0.6
     expect(at(0.54).call).toBe('accept');
     expect(at(0.55).call).toBe('reject');
@@ -204,27 +204,40 @@ describe('rounding to the last place of the limit', () => {
     expect(at(0.54).measured).toBe(0.54);
     expect(keys(at(0.4))).toEqual(['limits_reason_inside_max']);
     expect(checkOf('5011:undercut2', fillet({ undercut2: 0.54 })).call).toBe('reject');
-    // 1 + 0.15 × 11.3137 = 2.697, printed 2.7
-    const convexity = (value: number): Check =>
-      checkOf('503:convexity', fillet({ convexity: value }), sheet);
-    expect(convexity(2.74)).toMatchObject({
-      call: 'accept',
-      limit: expect.closeTo(2.7, 9) as number,
-    });
-    expect(convexity(2.76).call).toBe('reject');
   });
 
-  it('rounds angles to the degree and inches to the hundredth', () => {
+  it('never rounds the limit: 0.74 mm is not accepted against 0.65 mm', () => {
+    const undercut = (value: number): Check =>
+      checkOf('undercut:undercut1', fillet({ undercut1: value }), sheet, house);
+    expect(undercut(0.74).limit).toBeCloseTo(0.65, 12);
+    expect(undercut(0.74).call).toBe('reject');
+    expect(undercut(0.654).call).toBe('accept');
+    expect(undercut(0.656).call).toBe('reject');
+  });
+
+  it('compares as measured where the limit is worked out and falls between two places', () => {
+    // 1 + 0.15 × 11.3137 = 2.697
+    const convexity = (value: number): Check =>
+      checkOf('503:convexity', fillet({ convexity: value }), sheet);
+    expect(convexity(2.69).call).toBe('accept');
+    expect(convexity(2.7)).toMatchObject({
+      call: 'reject',
+      limit: expect.closeTo(2.697, 3) as number,
+    });
+    expect(keys(convexity(2.69))).not.toContain('limits_reason_rounded');
+  });
+
+  it('rounds angles to the degree and inches to the place they are printed to', () => {
     const toe = (toeAngle: number): string =>
       checkOf('505-fillet:toeAngle', fillet({ toeAngle }), sheet).call;
     expect(toe(99.5)).toBe('accept');
     expect(toe(99.4)).toBe('reject');
     const inches = sheetWith({ rounding: 'lastPlace', column: 'in' });
-    // house concavity 0.035 in: printed 0.04; 0.044 in is 0.04, 0.046 in is 0.05
+    // house concavity 0.035 in, short only: 0.0354 in is 0.035, 0.0356 in is 0.036
     const concavity = (value: number): string =>
       checkOf('concavity:concavity', fillet({ concavity: value * 25.4 }), inches, house).call;
-    expect(concavity(0.046)).toBe('reject');
-    expect(concavity(0.044)).toBe('refer');
+    expect(concavity(0.0356)).toBe('reject');
+    expect(concavity(0.0354)).toBe('refer');
   });
 
   it('rounds to the places that a sheet dimension is entered to, at least a tenth', () => {
