@@ -28,7 +28,7 @@ export function buttMeasurements(section: Section): Measurement[] {
   if (groove !== null) measured.push(incompletePenetration(groove, face));
   // a backing strip covers the root side
   if (root === null || section.backing !== null) return measured;
-  measured.push(...rootBead(root), ...jointThickness(face, weld, root));
+  measured.push(...rootBead(root), ...jointThickness(face, weld, root, groove));
   return measured;
 }
 
