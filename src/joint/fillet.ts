@@ -20,6 +20,7 @@ import { isNone, sameSpot } from './least-size.ts';
 import { inMm, refuse } from './refuse.ts';
 import type { Section } from './section.ts';
 import { assembleSide } from './side.ts';
+import type { SurfaceWalk } from './surface-walk.ts';
 
 const O = point(0, 0);
 /** Leg 2 reaches at least this far past the corner of plate 2, mm. */
@@ -82,7 +83,7 @@ function welded(joint: FilletJoint, setUp: FilletSetUp): Section {
         ? [roots.onPlate1]
         : [roots.onPlate2, roots.onPlate1],
       plate2Corner: setUp.corner,
-      edge: lap ? straightEdge(path2, setUp) : null,
+      edge: lap ? straightEdge(walk2, setUp) : null,
     },
   };
 }
@@ -199,9 +200,9 @@ function deposits(
   return gapFilled ? [outside, polyline([O, onPlate2, onPlate1], true)] : [outside];
 }
 
-/** What is left of a lap's end face: the first piece past toe 2, unless the melted edge or the top begins there. */
-function straightEdge(path2: Contour, { surfaces }: FilletSetUp): Contour {
-  const first = path2[0];
+/** What is left of a lap's end face: the first piece past toe 2 and its undercut, unless the melted edge or the top begins there. */
+function straightEdge({ bare, undercut }: SurfaceWalk, { surfaces }: FilletSetUp): Contour {
+  const first = bare[undercut.length];
   // the end face runs square to plate 2's carrying normal, the top does not
   const onEndFace = first?.bulge === 0 && isNone(dot(tangentAt(first, 0), surfaces[1].normal));
   return first && onEndFace ? [first] : [];

@@ -90,6 +90,6 @@ export interface FilletRoot {
   readonly weldRoots: readonly Point[];
   /** Plate 2's corner at the root; equal to O when there is no gap. */
   readonly plate2Corner: Point;
-  /** Lap: what is left unmelted of the end face above toe 2 (empty when none). null when not a lap. */
+  /** Lap: what is left unmelted of the end face above toe 2 and its undercut (empty when none). null when not a lap. */
   readonly edge: Contour | null;
 }

@@ -23,6 +23,7 @@ const joints: readonly Joint[] = [
   fillet('tee', { endCut: 'square', dihedralAngle: 110, t2: 8 }),
   fillet('corner', { endCut: 'square', dihedralAngle: 110, cornerOverlap: 3 }),
   fillet('lap', { edgeMelt: 0.4, leg2: 6, dihedralAngle: 95 }),
+  fillet('lap', { undercut2Depth: 0.3, leg2: 6 }),
   fillet('tee', { stage: 'fitUp', rootGap: 1 }),
   butt('singleV', { stage: 'fitUp', offset: 1, angularMisalignment: 2 }),
   butt('singleV', { capHeight: 2, crownShift: 0.3, capDip: 0.5 }),

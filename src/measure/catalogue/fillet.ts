@@ -175,6 +175,6 @@ export const filletRows: readonly CatalogueRow[] = [
     status: 'derived',
     worse: 'less',
     judged: true,
-    drivenBy: ['edgeMelt', 'leg2', 't2', 'rootGap', 'dihedralAngle'],
+    drivenBy: ['edgeMelt', 'leg2', 't2', 'rootGap', 'dihedralAngle', 'undercut2Width'],
   },
 ];
