@@ -1,3 +1,4 @@
+import { atLeast, atMost } from '../geometry/index.ts';
 import type { MeasurementId, Measurements } from '../measure/index.ts';
 
 /**
@@ -10,19 +11,22 @@ export type Condition =
   | { readonly measurement: MeasurementId; readonly below: MeasurementId; readonly by: number }
   | { readonly measurement: MeasurementId; readonly equals: MeasurementId; readonly by: number };
 
-/** Is the condition true of this section? An unmeasured quantity never satisfies one. */
+/**
+ * Is the condition true of this section, the tolerance given in its favour? An unmeasured quantity
+ * never satisfies one.
+ */
 export function holds(condition: Condition, measurements: Measurements): boolean {
   const value = reading(measurements, condition.measurement);
   if (value === null) return false;
   if ('below' in condition) {
     const other = reading(measurements, condition.below);
-    return other !== null && value <= other - condition.by;
+    return other !== null && atMost(value, other - condition.by);
   }
   if ('equals' in condition) {
     const other = reading(measurements, condition.equals);
-    return other !== null && Math.abs(value - other) <= condition.by;
+    return other !== null && atMost(Math.abs(value - other), condition.by);
   }
-  return value >= (condition.min ?? -Infinity) && value <= (condition.max ?? Infinity);
+  return atLeast(value, condition.min ?? -Infinity) && atMost(value, condition.max ?? Infinity);
 }
 
 /** The conditions not yet met, in order; none left means done. */
