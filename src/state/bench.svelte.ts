@@ -15,10 +15,12 @@ import { limitSetOf } from './limit-sets.ts';
 import { steadyChecks, steadyList } from './steady.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
 
-/** What undo goes back over. The held outline and the construction shown are not work to be undone. */
+/** What undo goes back over. The construction shown is not work to be undone. */
 interface Work {
   readonly joint: Joint;
   readonly sheet: JobSheet;
+  /** the outline held to compare with */
+  readonly held: Joint | null;
 }
 
 /**
@@ -29,7 +31,6 @@ export class BenchSession {
   readonly #start: Work;
   #history: History<Work>;
   #live: Work;
-  #held: Joint | null;
   #construction: readonly ConstructionName[];
   /** where the last proposal was stopped short, and why */
   stop = $state.raw<Stop | null>(null);
@@ -45,15 +46,15 @@ export class BenchSession {
   inHand = $state.raw<string | null>(null);
 
   constructor(document: BenchDocument) {
-    this.#start = { joint: document.joint, sheet: document.sheet };
+    this.#start = workOf(document);
     this.#history = $state.raw(startHistory(this.#start));
     this.#live = $state.raw(this.#start);
-    this.#held = $state.raw(document.held);
     this.#construction = $state.raw(document.construction);
   }
 
   readonly joint = $derived.by(() => this.#live.joint);
   readonly sheet = $derived.by(() => this.#live.sheet);
+  readonly held = $derived.by(() => this.#live.held);
   readonly section = $derived(sectionOf(this.joint));
   readonly measurements = $derived(measurementsOf(this.section));
   readonly limits = $derived(limitSetOf(this.sheet.limitSet));
@@ -76,9 +77,6 @@ export class BenchSession {
       : (this.checks.find((check) => check.id === this.lit)?.measurement ?? null),
   );
 
-  get held(): Joint | null {
-    return this.#held;
-  }
   get construction(): readonly ConstructionName[] {
     return this.#construction;
   }
@@ -90,12 +88,7 @@ export class BenchSession {
   }
   /** The bench as it was last settled on: what is kept, linked and saved. */
   get document(): BenchDocument {
-    return {
-      version: 1,
-      ...this.#history.present,
-      held: this.#held,
-      construction: this.#construction,
-    };
+    return { version: 1, ...this.#history.present, construction: this.#construction };
   }
 
   /** The handle or scale of a parameter was taken in hand, or let go. */
@@ -153,21 +146,23 @@ export class BenchSession {
     this.#travel(redo(this.#history));
   }
 
-  /** Back to what the bench opened with, as a step that can be undone. */
+  /** Back to what the bench opened with, as a step that can be undone; what is held stays. */
   reset(): void {
-    this.#settle(this.#start);
+    this.#settle({ ...this.#start, held: this.held });
   }
 
   /** Another bench in place of this one, as a step that can be undone. */
   load(document: BenchDocument): void {
-    this.#settle({ joint: document.joint, sheet: document.sheet });
-    this.#held = document.held;
+    this.#settle(workOf(document));
     this.#construction = document.construction;
   }
 
-  /** Holds the present outline to compare with, or lets it go. */
+  /** Holds the present outline to compare with, or lets it go, as a step that can be undone. */
   hold(): void {
-    this.#held = this.#held === null ? this.joint : null;
+    const held = this.held === null ? this.joint : null;
+    // What is under the hand goes on: only the outline is settled on.
+    this.#history = record(this.#history, { ...this.#history.present, held });
+    this.#live = { ...this.#live, held };
   }
 
   showConstruction(name: ConstructionName, on: boolean): void {
@@ -193,6 +188,8 @@ export class BenchSession {
     this.#live = history.present;
   }
 }
+
+const workOf = ({ joint, sheet, held }: BenchDocument): Work => ({ joint, sheet, held });
 
 /** Why a joint cannot be built; null when it can. */
 function refusal(joint: Joint): Message | null {

@@ -1,3 +1,5 @@
+import { sameValue } from './same-value.ts';
+
 /** Undo and redo as two lists of values round the present one; the newest is last in each. */
 export interface History<Value> {
   readonly past: readonly Value[];
@@ -16,8 +18,8 @@ export const startHistory = <Value>(present: Value): History<Value> => ({
 
 /** The history after `next` was settled on; what had been undone is gone. */
 export function record<Value>(history: History<Value>, next: Value): History<Value> {
-  // Nothing changed: no step that undo would seem to do nothing on.
-  if (next === history.present) return history;
+  // Nothing changed, or all of it back again: no step that undo would seem to do nothing on.
+  if (sameValue(next, history.present)) return history;
   return { past: [...history.past, history.present].slice(-DEPTH), present: next, future: [] };
 }
 

@@ -1,4 +1,5 @@
 import type { BenchDocument } from './bench-document.ts';
+import type { BenchSession } from './bench.svelte.ts';
 import { readDocument } from './read-document.ts';
 
 /** Files named NN-kind-what-it-shows.json: place in the list, kind of joint, id. */
@@ -27,6 +28,12 @@ export const readySections: readonly ReadySection[] = Object.entries(files)
       open: () => read(path, load),
     };
   });
+
+/** Puts a ready section on the bench; what is held stays, so that the two can be compared. */
+export async function openReady(bench: BenchSession, ready: ReadySection): Promise<void> {
+  const document = await ready.open();
+  bench.load({ ...document, held: bench.held });
+}
 
 async function read(path: string, load: () => Promise<string>): Promise<BenchDocument> {
   const found = await readDocument(await load());

@@ -33,6 +33,14 @@ describe('a bench session', () => {
     expect(leg1(bench)).toBe(9.2);
   });
 
+  it('leaves nothing to undo when a leg is dragged from 8 to 9 and back to 8', () => {
+    const bench = new BenchSession(startingBench());
+    bench.propose('leg1', 9);
+    bench.propose('leg1', 8);
+    bench.commit();
+    expect(bench.canUndo).toBe(false);
+  });
+
   it('gives up a live change and leaves no step', () => {
     const bench = new BenchSession(startingBench());
     bench.propose('leg1', 12);
@@ -94,6 +102,37 @@ describe('a bench session', () => {
     expect((bench.held as FilletJoint).convexity).toBe(1);
     bench.hold();
     expect(bench.held).toBeNull();
+  });
+
+  it('brings back by undo the held outline that an opened bench put its own in place of', () => {
+    const bench = new BenchSession(startingBench());
+    bench.hold();
+    const mine = bench.held;
+    bench.load({ ...startingBench(), joint: defaultJoint('butt'), held: defaultJoint('butt') });
+    expect(bench.held?.kind).toBe('butt');
+    bench.undo();
+    expect(bench.held).toBe(mine);
+  });
+
+  it('holds an outline under a drag without settling on the drag', () => {
+    const bench = new BenchSession(startingBench());
+    bench.propose('leg1', 9);
+    bench.hold();
+    expect((bench.held as FilletJoint).leg1).toBe(9);
+    bench.cancel();
+    expect(leg1(bench)).toBe(8);
+    expect((bench.held as FilletJoint).leg1).toBe(9);
+    bench.undo();
+    expect(bench.held).toBeNull();
+  });
+
+  it('keeps what is held over a reset', () => {
+    const bench = new BenchSession(startingBench());
+    bench.hold();
+    bench.propose('leg1', 9);
+    bench.commit();
+    bench.reset();
+    expect(bench.held).not.toBeNull();
   });
 
   it('lights what the check pointed at is put to', () => {

@@ -27,6 +27,13 @@ describe('history', () => {
     expect(record(history, 'a')).toBe(history);
   });
 
+  it('records no step when what was moved was put back: an undo would seem to do nothing', () => {
+    const history = startHistory({ joint: { leg1: 8, spatter: [] } });
+    const back = record(history, { joint: { leg1: 8, spatter: [] } });
+    expect(back).toBe(history);
+    expect(record(history, { joint: { leg1: 9, spatter: [] } }).past).toHaveLength(1);
+  });
+
   it('keeps the newest 500 steps', () => {
     let history = startHistory(0);
     for (let step = 1; step <= 600; step += 1) history = record(history, step);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { FilletJoint } from '../../src/joint/index.ts';
 import { BenchSession } from '../../src/state/bench.svelte.ts';
-import { readySections } from '../../src/state/ready-sections.ts';
+import { openReady, readySections } from '../../src/state/ready-sections.ts';
+import { startingBench } from '../../src/state/start.ts';
 
 /** What each section shows: the call, and the measurement that decides it. Trade sense, no source. */
 const shows: Readonly<Record<string, readonly [call: string, decides: string | null]>> = {
@@ -28,6 +30,17 @@ const shows: Readonly<Record<string, readonly [call: string, decides: string | n
 };
 
 describe('ready sections', () => {
+  it('are opened beside the outline that is held, so that the two can be compared', async () => {
+    const bench = new BenchSession(startingBench());
+    bench.hold();
+    const mine = bench.held;
+    const other = readySections.find(({ id }) => id === 'unequal-legs');
+    if (other === undefined) throw new Error('no such section');
+    await openReady(bench, other);
+    expect((bench.joint as FilletJoint).leg1).toBe(12);
+    expect(bench.held).toBe(mine);
+  });
+
   it('are at least sixteen, each with an entry of what it shows', () => {
     expect(readySections.length).toBeGreaterThanOrEqual(16);
     expect(readySections.map((ready) => ready.id)).toEqual(Object.keys(shows));
