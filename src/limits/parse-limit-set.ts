@@ -1,4 +1,5 @@
-import { measurementIds } from '../measure/index.ts';
+import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import { circumstanceNames, circumstances, type Given } from './circumstance.ts';
 import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
 import { LimitsError } from './limits-error.ts';
 import {
@@ -112,6 +113,7 @@ function parseCriterion(value: unknown, path: string): Criterion {
   refuseMixed(measurements, at('measurements'));
   refuseNoLimit(fields, path);
   return {
+  refuseNeverJudged(measurements, at('measurements'));
     ...citation(fields, path),
     measurements,
     ...optional(fields, path, {
@@ -217,3 +219,15 @@ function refuseTwins(criteria: readonly Criterion[]): void {
   const twin = ids.findIndex((id, at) => ids.indexOf(id) !== at);
   if (twin >= 0) throw new LimitsError(`criteria[${twin}].id`, { key: 'limits_data_twin' });
 }
+/** What the catalogue only shows stands in no requirement. */
+function refuseNeverJudged(measurements: readonly Subject[], path: string): void {
+  const shown = measurements.findIndex(
+    (subject) =>
+      subject !== 'misalignment' &&
+      subject !== 'angleDeparture' &&
+      !measurementCatalogue[subject].judged,
+  );
+  if (shown < 0) return;
+  throw new LimitsError(`${path}[${shown}]`, { key: 'limits_data_never_judged' });
+}
+

@@ -134,6 +134,19 @@ describe('a limit set from outside', () => {
     expect(withRow({ mx: { mm: '1 mm' } })).toBe('criteria[0].mx: limits_data_unknown_field');
   });
 
+  it('refuses a row that judges a measurement which is only ever shown', () => {
+    // the vocabulary: chordThroat is a construction, underfillHigh and each plate's step are shown
+    for (const shown of ['chordThroat', 'underfillHigh', 'faceStep', 'toeAngle1', 'visibleLeg2']) {
+      expect(withRow({ measurements: [shown] })).toBe(
+        'criteria[0].measurements[0]: limits_data_never_judged',
+      );
+    }
+    expect(withRow({ measurements: ['leg2', 'visibleLeg2'] })).toBe(
+      'criteria[0].measurements[1]: limits_data_never_judged',
+    );
+    expect(withRow({ measurements: ['leg2', 'contactLeg2'] })).toBe('taken');
+  });
+
   it('refuses a row without one limit, or with two', () => {
     expect(withRow({ max: undefined })).toBe('criteria[0]: limits_data_one_limit');
     expect(withRow({ min: { mm: '1 mm' } })).toBe('criteria[0]: limits_data_one_limit');

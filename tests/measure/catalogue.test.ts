@@ -63,6 +63,7 @@ describe('the catalogue of measurements', () => {
     angularMisalignment: 'more',
     leg1: 'less',
     leg2: 'less',
+    contactLeg2: 'less',
     legDifference: 'more',
     sizeEqual: 'less',
     'sizePair.1': 'less',

@@ -46,7 +46,12 @@ const face: readonly ParameterField[] = ['convexity', 'reverseCurve'];
 export const filletRows: readonly CatalogueRow[] = [
   { ...leg, id: 'leg1', judged: true, drivenBy: ['leg1'] },
   { ...leg, id: 'leg2', judged: true, drivenBy: ['leg2'] },
-  { ...derivedLeg, id: 'contactLeg2', drivenBy: ['leg2', 'rootGap', 'endCut', 'dihedralAngle'] },
+  {
+    ...derivedLeg,
+    id: 'contactLeg2',
+    judged: true,
+    drivenBy: ['leg2', 'rootGap', 'endCut', 'dihedralAngle'],
+  },
   { ...derivedLeg, id: 'perpendicularLeg1', drivenBy: ['leg1', 'dihedralAngle'] },
   { ...derivedLeg, id: 'perpendicularLeg2', drivenBy: ['leg2', 'dihedralAngle'] },
   { ...derivedLeg, id: 'visibleLeg1', drivenBy: ['leg1', 'overlap1', 'convexity'] },
