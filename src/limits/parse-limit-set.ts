@@ -1,5 +1,4 @@
 import { measurementCatalogue, measurementIds } from '../measure/index.ts';
-import { circumstanceNames, circumstances, type Given } from './circumstance.ts';
 import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
 import { LimitsError } from './limits-error.ts';
 import {
