@@ -58,12 +58,16 @@ export class BenchSession {
   readonly section = $derived(sectionOf(this.joint));
   readonly measurements = $derived(measurementsOf(this.section));
   readonly limits = $derived(limitSetOf(this.sheet.limitSet));
-  /** what was judged last, so that rows which say the same stay the same */
+  /** what was judged last and by which sheet, so that rows which say the same stay the same */
   #judged: readonly Check[] = [];
+  #judgedBy: JobSheet | null = null;
   readonly checks = $derived.by(() => {
     const { limits, measurements, sheet } = this;
     const judged = limits === undefined ? [] : judge(measurements, sheet, limits);
-    return (this.#judged = steadyChecks(this.#judged, judged, this.opened));
+    // Another sheet may say otherwise of the same numbers: how they are rounded, for one.
+    const before = sheet === this.#judgedBy ? this.#judged : [];
+    this.#judgedBy = sheet;
+    return (this.#judged = steadyChecks(before, judged, this.opened));
   });
   readonly overall = $derived(overallCall(this.checks));
   #ranges: readonly ParameterRange[] = [];

@@ -32,6 +32,9 @@ const saysTheSame = (a: Check, b: Check): boolean =>
   a.id === b.id &&
   a.measured === b.measured &&
   a.limit === b.limit &&
+  a.margin === b.margin &&
+  a.printed?.value === b.printed?.value &&
+  a.printed?.unit === b.printed?.unit &&
   a.guard === b.guard &&
   a.call === b.call &&
   a.source.document === b.source.document &&

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BenchSession } from '../../src/state/bench.svelte.ts';
 import { startingBench } from '../../src/state/start.ts';
-import { steadyList } from '../../src/state/steady.ts';
+import { steadyChecks, steadyList } from '../../src/state/steady.ts';
 
 const of = (bench: BenchSession, measurement: string) =>
   bench.checks.find((check) => check.measurement === measurement);
@@ -22,6 +22,33 @@ describe('what stays the same', () => {
     expect(of(bench, 'leg2')).toBe(leg2);
     expect(of(bench, 'leg1')).not.toBe(leg1);
     expect(of(bench, 'leg1')?.measured).toBeCloseTo(9, 9);
+  });
+
+  it('is no check whose margin moved because the sheet now rounds first', () => {
+    const bench = new BenchSession(startingBench());
+    bench.propose('leg1', 7.04);
+    expect(of(bench, 'leg1')?.margin).toBeCloseTo(0.04, 9);
+    bench.setSheet({ ...bench.sheet, rounding: 'lastPlace' });
+    // 7.04 is 7.0 at the limit's last place: nothing over.
+    expect(of(bench, 'leg1')?.margin).toBeCloseTo(0, 9);
+  });
+
+  it('is no check whose margin or printed limit moved while its limit stood', () => {
+    const bench = new BenchSession(startingBench());
+    const [check] = bench.checks;
+    if (check === undefined) throw new Error('nothing judged');
+    const again = (change: object): unknown =>
+      steadyChecks([check], [{ ...check, ...change }], null)[0];
+    expect(again({})).toBe(check);
+    expect(again({ margin: 0 })).not.toBe(check);
+    expect(again({ printed: { value: 5 / 16, unit: 'in' } })).not.toBe(check);
+  });
+
+  it('is nothing that another sheet said, though it say the same', () => {
+    const bench = new BenchSession(startingBench());
+    const before = of(bench, 'leg2');
+    bench.setSheet({ ...bench.sheet, extent: 'typical' });
+    expect(of(bench, 'leg2')).not.toBe(before);
   });
 
   it('is never the opened check: its working may move while its limit does not', () => {
