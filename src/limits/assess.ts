@@ -1,5 +1,6 @@
 import type { Message } from '../units/index.ts';
 import { enteredToMm, inchToMm, mmToInch } from '../units/index.ts';
+import { conformanceProbability } from './conformance.ts';
 import { atMost, documentTolerance, same } from './document-tolerance.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Call, Check, CriterionSource, Working } from './judging.ts';
@@ -18,6 +19,8 @@ export interface Requirement {
   readonly limit: number | Message;
   /** For a short imperfection only: the value at which there is none, in the document's unit. */
   readonly shortFrom: number | null;
+  /** Message key: the length that a short imperfection may have. */
+  readonly lengthAllowed: string | null;
   /** The place that the measurement is rounded to if the sheet asks for it: the last of the limit. */
   readonly lastPlace: number;
   readonly source: CriterionSource;
@@ -62,6 +65,7 @@ class AssessedCheck implements Check {
   readonly measured: number;
   readonly margin: number;
   readonly guard: number;
+  readonly uncertainty: number;
   readonly call: Call;
   readonly source: CriterionSource;
   readonly #requirement: Requirement;
@@ -96,6 +100,8 @@ class AssessedCheck implements Check {
     this.measured = measured;
     this.margin = fromDocument(margin, documentUnit);
     this.guard = fromDocument(guard, documentUnit);
+    this.uncertainty =
+      documentUnit === 'deg' ? sheet.guard.angleUncertainty : sheet.guard.lengthUncertainty;
     this.call = reading.refer ? 'refer' : verdict.call;
     this.source = requirement.source;
     this.#requirement = requirement;
@@ -116,10 +122,15 @@ class AssessedCheck implements Check {
         : 'outside';
     return inOrder(this.#reading, [
       this.#verdict.reason,
+      lengthReason(this.#verdict, this.#requirement),
       this.#plain === 'refer' ? withinGuard(margin, guard, unit) : null,
       standing({ sense, unit, measured, limit, margin }, side),
       same(this.#found, this.#compared) ? null : roundedFirst(measured, unit),
     ]);
+  }
+
+  get conformance(): number {
+    return conformanceProbability(this.margin, this.uncertainty);
   }
 
   get working(): Working | null {
@@ -150,6 +161,8 @@ function notAssessed(
     measured,
     margin: null,
     guard: 0,
+    uncertainty: 0,
+    conformance: null,
     call: 'notAssessed',
     reasons,
     working: null,
@@ -181,6 +194,11 @@ function byLength(call: Call, requirement: Requirement, found: number, sheet: Jo
   if (sheet.extent === 'unknown')
     return { call: 'refer', reason: { key: 'limits_reason_short_unknown' } };
   return { call, reason: { key: 'limits_reason_short_isolated' } };
+}
+
+/** The document's own length, where the length of the imperfection has a say in the call. */
+function lengthReason({ reason }: Verdict, { lengthAllowed }: Requirement): Message | null {
+  return reason === null || lengthAllowed === null ? null : { key: lengthAllowed };
 }
 
 /** Half-width of the guard band: the sheet's factor times the instrument's standard uncertainty. */

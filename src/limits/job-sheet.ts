@@ -1,6 +1,7 @@
+import type { Service } from './circumstance.ts';
+
 /**
- * What the WPS, the drawing and the limit set require of one joint, as far as
- * the bench needs it. Plain JSON, part of the permalink and the saved file.
+ * What the WPS, the drawing and the limit set require of one joint. Plain JSON, part of the permalink and the saved file.
  * Lengths are kept as entered, in `column` units, so that a document's inch
  * and metric columns never mix.
  */
@@ -9,6 +10,12 @@ export interface JobSheet {
   /** Free text, shown above the checks. */
   readonly job: string;
   readonly weld: string;
+  /** number of the welding procedure specification, of the drawing; governing code and its edition */
+  readonly wps: string;
+  readonly drawing: string;
+  readonly code: string;
+  readonly material: string;
+  readonly process: string;
   readonly limitSet: string;
   /** Which column of the documents is judged in. */
   readonly column: 'mm' | 'in';
@@ -40,6 +47,10 @@ export interface JobSheet {
   /** What is smaller than this counts as nothing in a row for short imperfections. */
   readonly leastImperfection: SheetLength;
   readonly penetrationProven: boolean;
+  /** whether an eye can get to the root side of the finished weld */
+  readonly rootAccessible: boolean;
+  /** what some rows depend on and no section shows */
+  readonly service: Service;
 }
 
 /** A length as entered: a decimal in the sheet's column, or an exact inch fraction of 64ths. */
@@ -48,9 +59,16 @@ export type SheetLength =
   | { readonly unit: 'in'; readonly value: number }
   | { readonly unit: 'in64'; readonly value: number };
 
-/** A nominal with what it may be under and over; null nominal: not required. */
+/**
+ * A dimension of the preparation. `nominal` is the WPS's (null: not required);
+ * `drawn` is what the drawing details where that differs, which it may do
+ * within `detailed`; `minus` and `plus` are what the fit-up may be under and
+ * over what is drawn.
+ */
 export interface Toleranced<T> {
   readonly nominal: T | null;
   readonly minus: T;
   readonly plus: T;
+  readonly drawn?: T;
+  readonly detailed?: { readonly minus: T; readonly plus: T };
 }

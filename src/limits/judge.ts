@@ -33,8 +33,18 @@ export function judge(
     made.some(
       ({ check, criterion }) => criterion.standsFor === 'throat' && check.call !== 'notAssessed',
     );
+  const otherwise = new Set(
+    made.flatMap(({ check, criterion }) =>
+      criterion.standsFor === 'leg' && check.call !== 'notAssessed' ? [check.measurement] : [],
+    ),
+  );
   // legs that only follow from a specified throat step back with it
-  const legs = replaced && sheet.size.as === 'throat' ? [] : legChecks(measurements, sheet, size);
+  const legs =
+    replaced && sheet.size.as === 'throat'
+      ? []
+      : legChecks(measurements, sheet, size).filter(
+          ({ measurement }) => !otherwise.has(measurement),
+        );
   const throat = replaced ? [] : [throatCheck(measurements, sheet, size)];
   return [...legs, ...throat, ...ofSet];
 }

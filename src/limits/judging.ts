@@ -21,6 +21,10 @@ export interface Check {
   readonly margin: number | null;
   /** Half-width of the guard band, mm or degrees; 0 when none is set. */
   readonly guard: number;
+  /** Standard uncertainty of the instrument, mm or degrees; 0 where nothing was compared. */
+  readonly uncertainty: number;
+  /** Probability that the true value lies inside the limit (JCGM 106), 0 to 1; null where nothing was compared. */
+  readonly conformance: number | null;
   readonly call: Call;
   /** Why this call, most telling first. */
   readonly reasons: readonly Message[];

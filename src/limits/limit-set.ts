@@ -1,4 +1,5 @@
 import type { MeasurementId } from '../measure/index.ts';
+import type { Given } from './circumstance.ts';
 import type { CriterionSource } from './judging.ts';
 import type { Tree } from './tree.ts';
 
@@ -21,6 +22,8 @@ export interface Criterion {
   readonly product?: 'plate' | 'pipe';
   /** arrangements or preparations that it is for; all when left out */
   readonly forms?: readonly string[];
+  /** Circumstances that the sheet has to give, in which the row counts. */
+  readonly given?: Given;
   readonly when?: Formulas;
   readonly max?: Formulas;
   readonly min?: Formulas;
@@ -30,8 +33,10 @@ export interface Criterion {
   readonly short?: true;
   /** The value at which a short imperfection is none; 0 when left out. */
   readonly nominal?: Formulas;
-  /** The row says how far under the specified throat a weld may be: the sheet's own check steps back. */
-  readonly standsFor?: 'throat';
+  /** Message key: over what length a short imperfection is allowed, in the document's words of number. */
+  readonly lengthAllowed?: string;
+  /** The row says how far under the specified size a weld may be: the sheet's own check steps back. */
+  readonly standsFor?: 'throat' | 'leg';
   /** Where penetration is proven the deep throat is put to it. */
   readonly deepThroatCounts?: true;
   /** Symbols that mean something else in this row than in the set. */

@@ -1,4 +1,5 @@
 import { enteredToMm } from '../units/index.ts';
+import { circumstanceNames, circumstances, type Service } from './circumstance.ts';
 import type { JobSheet, SheetLength, Toleranced } from './job-sheet.ts';
 import { LimitsError } from './limits-error.ts';
 import {
@@ -10,6 +11,7 @@ import {
   numberOf,
   textOf,
   versionOf,
+  type Fields,
 } from './read-value.ts';
 
 /** No dimension on a sheet for these joints is longer, in its own unit. */
@@ -29,6 +31,7 @@ export function parseJobSheet(value: unknown): JobSheet {
     version: versionOf(sheet['version']),
     job: textOf(sheet['job'], 'job'),
     weld: textOf(sheet['weld'], 'weld'),
+    ...parseHeader(sheet),
     limitSet: filledText(sheet['limitSet'], 'limitSet'),
     column: choiceOf(sheet['column'], ['mm', 'in'], 'column'),
     size: parseSize(sheet['size']),
@@ -58,7 +61,27 @@ export function parseJobSheet(value: unknown): JobSheet {
     extent: choiceOf(sheet['extent'], ['unknown', 'isolatedShort', 'typical'], 'extent'),
     leastImperfection: parseLength(sheet['leastImperfection'], 'leastImperfection'),
     penetrationProven: flagOf(sheet['penetrationProven'], 'penetrationProven'),
+    rootAccessible: flagOf(sheet['rootAccessible'] ?? true, 'rootAccessible'),
+    service: parseService(sheet['service'] ?? {}),
   };
+}
+
+/** Sheets of earlier links and files have no such fields: then they are empty. */
+function parseHeader(sheet: Fields): Pick<JobSheet, HeaderField> {
+  const read = headerFields.map((name) => [name, textOf(sheet[name] ?? '', name)] as const);
+  return Object.fromEntries(read) as Pick<JobSheet, HeaderField>;
+}
+
+const headerFields = ['wps', 'drawing', 'code', 'material', 'process'] as const;
+type HeaderField = (typeof headerFields)[number];
+
+function parseService(value: unknown): Service {
+  const service = fieldsOf(value, 'service');
+  const read = circumstanceNames.map((name) => {
+    const choices = ['unknown', ...circumstances[name]];
+    return [name, choiceOf(service[name] ?? 'unknown', choices, joined('service', name))] as const;
+  });
+  return Object.fromEntries(read) as Service;
 }
 
 function parseSize(value: unknown): JobSheet['size'] {
@@ -105,12 +128,25 @@ function parseToleranced<T>(
   path: string,
   read: (value: unknown, path: string) => T,
 ): Toleranced<T> {
-  const { nominal, minus, plus } = fieldsOf(value, path);
+  const { nominal, minus, plus, drawn, detailed } = fieldsOf(value, path);
   return {
     nominal: nominal === null ? null : read(nominal, joined(path, 'nominal')),
     minus: read(minus, joined(path, 'minus')),
     plus: read(plus, joined(path, 'plus')),
+    ...(drawn == null ? {} : { drawn: read(drawn, joined(path, 'drawn')) }),
+    ...(detailed == null
+      ? {}
+      : { detailed: parseTolerance(detailed, joined(path, 'detailed'), read) }),
   };
+}
+
+function parseTolerance<T>(
+  value: unknown,
+  path: string,
+  read: (value: unknown, path: string) => T,
+): { readonly minus: T; readonly plus: T } {
+  const { minus, plus } = fieldsOf(value, path);
+  return { minus: read(minus, joined(path, 'minus')), plus: read(plus, joined(path, 'plus')) };
 }
 
 function parseLength(value: unknown, path: string): SheetLength {

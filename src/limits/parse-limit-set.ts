@@ -1,4 +1,5 @@
 import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import { circumstanceNames, circumstances, type Given } from './circumstance.ts';
 import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
 import { LimitsError } from './limits-error.ts';
 import {
@@ -38,12 +39,14 @@ const criterionFields = [
   'stage',
   'product',
   'forms',
+  'given',
   'when',
   'max',
   'min',
   'unassessed',
   'short',
   'nominal',
+  'lengthAllowed',
   'standsFor',
   'deepThroatCounts',
   'symbols',
@@ -110,9 +113,9 @@ function parseCriterion(value: unknown, path: string): Criterion {
     choiceOf(subject, subjects, where),
   );
   refuseMixed(measurements, at('measurements'));
+  refuseNeverJudged(measurements, at('measurements'));
   refuseNoLimit(fields, path);
   return {
-  refuseNeverJudged(measurements, at('measurements'));
     ...citation(fields, path),
     measurements,
     ...optional(fields, path, {
@@ -120,13 +123,15 @@ function parseCriterion(value: unknown, path: string): Criterion {
       stage: (of, where) => choiceOf(of, ['fitUp', 'welded'] as const, where),
       product: (of, where) => choiceOf(of, ['plate', 'pipe'] as const, where),
       forms: (of, where) => listOf(of, where, filledText),
+      given: parseGiven,
       when: parseFormulas,
       max: parseFormulas,
       min: parseFormulas,
       unassessed: filledText,
       short: isTrue,
       nominal: parseFormulas,
-      standsFor: (of, where) => choiceOf(of, ['throat'] as const, where),
+      lengthAllowed: filledText,
+      standsFor: (of, where) => choiceOf(of, ['throat', 'leg'] as const, where),
       deepThroatCounts: isTrue,
       symbols: parseSymbols,
       note: filledText,
@@ -193,6 +198,17 @@ function parseSymbols(value: unknown, path: string): Readonly<Record<string, str
   return Object.fromEntries(entries);
 }
 
+function parseGiven(value: unknown, path: string): Given {
+  const fields = fieldsOf(value, path);
+  refuseOthers(fields, circumstanceNames, path);
+  const named = circumstanceNames.filter((name) => fields[name] !== undefined);
+  const read = named.map((name) => {
+    const choice = (of: unknown, where: string): string => choiceOf(of, circumstances[name], where);
+    return [name, listOf(fields[name], joined(path, name), choice)] as const;
+  });
+  return Object.fromEntries(read) as Given;
+}
+
 function isTrue(value: unknown, path: string): true {
   if (value === true) return true;
   throw new LimitsError(path, { key: 'limits_data_not_true' });
@@ -207,17 +223,6 @@ function refuseMixed(measurements: readonly Subject[], path: string): void {
   }
 }
 
-/** One limit a row: a most, a least, or the reason why there is none. */
-function refuseNoLimit(fields: Fields, path: string): void {
-  const given = ['max', 'min', 'unassessed'].filter((name) => fields[name] !== undefined);
-  if (given.length !== 1) throw new LimitsError(path, { key: 'limits_data_one_limit' });
-}
-
-function refuseTwins(criteria: readonly Criterion[]): void {
-  const ids = criteria.map(({ id }) => id);
-  const twin = ids.findIndex((id, at) => ids.indexOf(id) !== at);
-  if (twin >= 0) throw new LimitsError(`criteria[${twin}].id`, { key: 'limits_data_twin' });
-}
 /** What the catalogue only shows stands in no requirement. */
 function refuseNeverJudged(measurements: readonly Subject[], path: string): void {
   const shown = measurements.findIndex(
@@ -230,3 +235,14 @@ function refuseNeverJudged(measurements: readonly Subject[], path: string): void
   throw new LimitsError(`${path}[${shown}]`, { key: 'limits_data_never_judged' });
 }
 
+/** One limit a row: a most, a least, or the reason why there is none. */
+function refuseNoLimit(fields: Fields, path: string): void {
+  const given = ['max', 'min', 'unassessed'].filter((name) => fields[name] !== undefined);
+  if (given.length !== 1) throw new LimitsError(path, { key: 'limits_data_one_limit' });
+}
+
+function refuseTwins(criteria: readonly Criterion[]): void {
+  const ids = criteria.map(({ id }) => id);
+  const twin = ids.findIndex((id, at) => ids.indexOf(id) !== at);
+  if (twin >= 0) throw new LimitsError(`criteria[${twin}].id`, { key: 'limits_data_twin' });
+}

@@ -54,3 +54,30 @@ function reading({ note }: Measurement, value: number | null): Reading {
   if (value !== null) return { value, remarks, refer: note?.refer === true };
   return { value, remarks: [{ key: 'limits_reason_not_measured' }, ...remarks], refer: false };
 }
+
+/** What lies on the root side of a finished butt weld, out of sight where nobody can get there. */
+const onRootSide: ReadonlySet<Subject> = new Set<Subject>([
+  'rootReinforcement.toPlate1',
+  'rootReinforcement.toPlate2',
+  'rootReinforcement.higher',
+  'rootReinforcement.lower',
+  'rootReinforcement.toes',
+  'rootUndercut1',
+  'rootUndercut2',
+  'rootConcavity',
+  'rootWidth',
+  'incompletePenetration',
+  'jointThickness',
+]);
+
+/** A reading of the root side is referred when the sheet says that no eye gets there. */
+export function asSeen(
+  found: Reading,
+  subject: Subject,
+  { section }: Measurements,
+  { rootAccessible }: JobSheet,
+): Reading {
+  if (rootAccessible || section.stage !== 'welded' || !onRootSide.has(subject)) return found;
+  const remarks = [{ key: 'limits_reason_root_hidden' }, ...found.remarks];
+  return { value: found.value, remarks, refer: true };
+}

@@ -11,7 +11,8 @@ import type {
   PreparedSymbol,
   Scope,
 } from './prepare.ts';
-import { readingOf, throatReading } from './reading.ts';
+import { isGiven, needs } from './circumstance.ts';
+import { asSeen, readingOf, throatReading } from './reading.ts';
 import { missingInput } from './reasons.ts';
 import type { SymbolValue } from './substitute.ts';
 import { substitute } from './substitute.ts';
@@ -30,16 +31,27 @@ export function setChecks(
   scope: Scope,
 ): readonly SetCheck[] {
   const checks: SetCheck[] = [];
+  const asked = new Set<string>();
   for (const prepared of criteria) {
     if (!isFor(prepared, measurements)) continue;
     const { criterion, subject } = prepared;
+    const given = isGiven(criterion.given, sheet.service);
+    if (given === false) continue;
     const reading = criterion.deepThroatCounts
       ? throatReading(measurements, sheet)
       : readingOf(subject, measurements, sheet);
     // it makes no sense for this joint
     if (reading === null) continue;
+    const seen = asSeen(reading, subject, measurements, sheet);
     const place = prepared.unit === 'deg' ? set.lastPlace.deg : set.lastPlace[sheet.column];
-    const check = criterionCheck(prepared, reading, sheet, scope, place);
+    const missing = given === true ? null : needs(given);
+    if (missing !== null) {
+      // one row says what has to be known; the others of its table would only say it again
+      const question = `${subject} ${prepared.sense} ${missing.key}`;
+      if (asked.has(question)) continue;
+      asked.add(question);
+    }
+    const check = criterionCheck(prepared, seen, sheet, scope, { place, missing });
     if (check !== null) checks.push({ check, criterion });
   }
   return checks;
@@ -61,7 +73,7 @@ function criterionCheck(
   reading: Reading,
   sheet: JobSheet,
   scope: Scope,
-  lastPlace: number,
+  { place, missing }: { readonly place: number; readonly missing: Message | null },
 ): Check | null {
   const { column } = sheet;
   const condition = prepared.when;
@@ -78,9 +90,10 @@ function criterionCheck(
     name: prepared.name,
     sense: prepared.sense,
     documentUnit: prepared.unit === 'deg' ? 'deg' : column,
-    limit: unmet ?? limitOf(prepared, limit, column, scope),
+    limit: unmet ?? missing ?? limitOf(prepared, limit, column, scope),
+    lengthAllowed: prepared.criterion.lengthAllowed ?? null,
     shortFrom: prepared.criterion.short === true ? (nominal?.evaluate(scope) ?? 0) : null,
-    lastPlace: limit?.lastPlace ?? lastPlace,
+    lastPlace: limit?.lastPlace ?? place,
     source: prepared.source,
     working: () => (limit === null ? null : workingOf(limit, scope)),
   };

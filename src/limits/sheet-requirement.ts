@@ -36,6 +36,7 @@ export function sheetRequirement(sheet: JobSheet, made: SheetLimit): Requirement
     documentUnit: unit,
     limit,
     shortFrom: null,
+    lengthAllowed: null,
     lastPlace,
     source: { document: sheet.job, edition: '', clause: sheet.weld, status: 'sheet' },
     working: () => workingOf(made),

@@ -25,6 +25,8 @@ const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
 
 /** The plate that an imperfection lies in: named by the 1 or 2 that its measurement ends in. */
 export const thicknessHere = 'tHere';
+/** The leg that the sheet asks for on that plate. */
+export const sheetLegHere = 'sheetLegHere';
 
 const isMeasurement = (name: string): name is MeasurementId =>
   (measurementIds as readonly string[]).includes(name);
@@ -40,7 +42,8 @@ export function unitOfSubject(subject: Subject): MeasurementUnit {
 /**
  * Where a symbol is read from in a requirement put to `subject`: the set's and
  * the row's own symbols first, then measurement ids and the sheet's values.
- * Null when nothing goes by that name, or when `tHere` has no plate to mean.
+ * Null when nothing goes by that name, or when `tHere` or `sheetLegHere` has no
+ * plate to mean.
  */
 export function sourceOf(
   symbol: string,
@@ -49,11 +52,13 @@ export function sourceOf(
 ): SymbolSource | null {
   const name = standsFor(symbol, declared);
   if (isSheetSymbol(name)) return { from: 'sheet', field: name, unit: sheetSymbols[name] };
-  if (name === thicknessHere) {
+  if (name === thicknessHere || name === sheetLegHere) {
     const plate = /[12]$/u.exec(subject)?.[0];
-    return plate === undefined
-      ? null
-      : { from: 'measurement', id: `t${plate === '1' ? 1 : 2}`, unit: 'mm' };
+    if (plate === undefined) return null;
+    const side = plate === '1' ? 1 : 2;
+    return name === thicknessHere
+      ? { from: 'measurement', id: `t${side}`, unit: 'mm' }
+      : { from: 'sheet', field: `sheetLeg${side}`, unit: 'mm' };
   }
   return isMeasurement(name) ? { from: 'measurement', id: name, unit: unitOf(name) } : null;
 }
@@ -65,5 +70,11 @@ export const standsFor = (symbol: string, declared: Readonly<Record<string, stri
 /** Every name that a formula may use, to suggest from when one is mistyped. */
 export function knownSymbols(declared: Readonly<Record<string, string>>): readonly string[] {
   const plain = measurementIds.filter((id) => !id.includes('.'));
-  return [...Object.keys(declared), ...plain, thicknessHere, ...Object.keys(sheetSymbols)];
+  return [
+    ...Object.keys(declared),
+    ...plain,
+    thicknessHere,
+    sheetLegHere,
+    ...Object.keys(sheetSymbols),
+  ];
 }

@@ -1,3 +1,4 @@
+import { circumstanceNames } from '../../src/limits/circumstance.ts';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { measurementCatalogue, measurementIds } from '../../src/measure/index.ts';
@@ -188,6 +189,7 @@ describe('every message of these floors', () => {
     for (const side of ['inside', 'on', 'outside']) {
       for (const sense of ['max', 'min']) named.add(`limits_reason_${side}_${sense}`);
     }
+    for (const name of circumstanceNames) named.add(`limits_reason_needs_${name}`);
     for (const column of ['mm', 'in']) named.add(`limits_reason_no_${column}_column`);
     const base = (key: string): string => key.replace(/_(?:us|iso)$/u, '');
     const sentenceKeys = Object.keys(sentences);

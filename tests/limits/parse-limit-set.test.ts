@@ -168,7 +168,7 @@ describe('a limit set from outside', () => {
       kind: 'lap',
       stage: 'after',
       product: 'bar',
-      standsFor: 'leg',
+      standsFor: 'toe',
     };
     for (const [field, value] of Object.entries(cases)) {
       expect(withRow({ [field]: value })).toBe(`criteria[0].${field}: limits_data_no_choice`);

@@ -1,5 +1,5 @@
 import type { FormulaColumn, Subject } from '../limit-set.ts';
-import { knownSymbols, sourceOf, standsFor, thicknessHere } from '../symbol.ts';
+import { knownSymbols, sheetLegHere, sourceOf, standsFor, thicknessHere } from '../symbol.ts';
 import { symbolsIn, type Tree } from '../tree.ts';
 import type { Dimension } from './dimension.ts';
 import { angle, area, dimensionOf, kindOf, length, sameDimension } from './dimension.ts';
@@ -61,7 +61,8 @@ function unknownSymbol(symbol: string, symbols: Readonly<Record<string, string>>
   // a symbol that the set declares is as good as what it stands for
   const name = standsFor(symbol, symbols);
   if (name === 't') return new FormulaError('limits_formula_bare_t', name);
-  if (name === thicknessHere) return new FormulaError('limits_formula_no_plate', symbol);
+  if (name === thicknessHere || name === sheetLegHere)
+    return new FormulaError('limits_formula_no_plate', symbol);
   const meant = nearestName(name, knownSymbols(symbols));
   return meant === null
     ? new FormulaError('limits_formula_unknown_symbol', name)

@@ -24,6 +24,8 @@ const check = (change: Partial<Check>): Check => ({
   measured: 8,
   margin: 1,
   guard: 0,
+  uncertainty: 0,
+  conformance: null,
   call: 'accept',
   reasons: [],
   working: null,

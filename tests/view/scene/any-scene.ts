@@ -90,6 +90,8 @@ export function check(
     measured: null,
     margin: null,
     guard: 0,
+    uncertainty: 0,
+    conformance: null,
     call,
     reasons: [],
     working: null,
