@@ -1,48 +1,9 @@
 /** What the built-in sets don't use: a set written for these tests alone. */
 import { describe, expect, it } from 'vitest';
-import {
-  compileLimits,
-  judge,
-  parseLimitSet,
-  type Check,
-  type JobSheet,
-} from '../../src/limits/index.ts';
 import type { Measurements } from '../../src/measure/index.ts';
 import { butt, flatFillet, measured, sheetWith, soundButt } from './hand-made.ts';
+import { checksOf, row } from './own-rows.ts';
 
-const row = (id: string, measurement: string, limit: object): object => ({
-  id,
-  name: 'limits_name_underfill',
-  measurements: [measurement],
-  document: 'd',
-  edition: 'e',
-  clause: 'c',
-  status: 'invented',
-  confidence: 'high',
-  ...limit,
-});
-
-async function checksOf(
-  criteria: readonly object[],
-  of: Measurements,
-  sheet: JobSheet = sheetWith(),
-): Promise<readonly Check[]> {
-  const set = parseLimitSet({
-    version: 1,
-    id: 'own',
-    name: 'n',
-    about: 'a',
-    columns: ['mm', 'in'],
-    readings: { reinforcementDatum: 'higher', note: 'n' },
-    symbols: {},
-    lastPlace: { mm: 0.1, in: 0.01, deg: 1 },
-    criteria,
-    checklist: [],
-  });
-  const result = await compileLimits(set);
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return judge(of, sheet, result.limits).filter(({ source }) => source.status !== 'sheet');
-}
 const weld = (values: object = {}): Measurements => measured(butt, { ...soundButt, ...values });
 
 describe('a set of one’s own', () => {
