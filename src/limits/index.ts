@@ -9,6 +9,7 @@ export type { CompileResult, FormulaProblem } from './compile/index.ts';
 export { limitSets } from './built-in.ts';
 export { defaultJobSheet, openingLimitSet } from './opening-set.ts';
 export { judge } from './judge.ts';
+export { stepFor } from './reading.ts';
 export { overallCall, type Overall } from './overall-call.ts';
 export { allowedRange, type AllowedRange } from './allowed-range.ts';
 export { twinSize, specifiedSize, type SpecifiedSize } from './sheet-size.ts';

@@ -4,8 +4,8 @@ import type { Reading } from './assess.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Subject } from './limit-set.ts';
 
-/** Which step between the plates is unintended, by what the drawing lines up. */
-const stepFor: Readonly<Record<JobSheet['intendedAlignment'], MeasurementId>> = {
+/** Which step between the plates is unintended, by what the drawing lines up: what misalignment is read from. */
+export const stepFor: Readonly<Record<JobSheet['intendedAlignment'], MeasurementId>> = {
   centrelines: 'centrelineOffset',
   faceFlush: 'faceStep',
   rootFlush: 'rootStep',

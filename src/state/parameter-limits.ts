@@ -1,4 +1,7 @@
-import { allowedRange, type Check } from '../limits/index.ts';
+import type { Joint } from '../joint/index.ts';
+import { allowedRange, stepFor, type Check, type JobSheet } from '../limits/index.ts';
+import type { Measurements } from '../measure/index.ts';
+import { numberAt } from './parameter.ts';
 
 /**
  * Which checks bound a parameter directly: the measurement that reads it, and whether it reads the
@@ -54,21 +57,68 @@ const readings: Readonly<Record<string, readonly (readonly [Check['measurement']
   incompletePenetration: [['incompletePenetration', 1]],
 };
 
+/** Fields that a measurement follows one for one even while it differs from them: a gap past a square cut, a step of unequal plates. */
+const follows: ReadonlySet<string> = new Set(['rootGap', 'offset']);
+
+/** Nearer than this a measurement is what its parameter says, mm or degrees. */
+const NEAR = 1e-6;
+
 /** Least and most that the sheet accepts of a parameter as the joint stands; null where nothing bounds it. */
 export type Allowed = readonly [least: number | null, most: number | null];
 
-/** The allowed range of one parameter, from the checks that read it directly. */
-export function allowedOf(field: string, checks: readonly Check[]): Allowed {
+/** What the allowed range of a parameter is worked out from. */
+export interface Judged {
+  readonly joint: Joint;
+  readonly measurements: Measurements;
+  readonly sheet: JobSheet;
+  readonly checks: readonly Check[];
+}
+
+/**
+ * The allowed range of one parameter, from the checks that read it directly. A limit on what is
+ * measured stands on the parameter's scale only while the two move alike.
+ */
+export function allowedOf(field: string, judged: Judged): Allowed {
   let least: number | null = null;
   let most: number | null = null;
   for (const [measurement, sign] of readings[field] ?? []) {
-    const range = allowedRange(checks, measurement);
-    const [low, high] =
-      sign === 1 ? [range.least, range.most] : [minus(range.most), minus(range.least)];
-    if (low !== null) least = Math.max(least ?? low, low);
-    if (high !== null) most = Math.min(most ?? high, high);
+    const range = allowedRange(judged.checks, measurement);
+    const shift = shiftOf(field, measurement, sign, judged);
+    if (shift === null) continue;
+    const [low, high] = sign === 1 ? [range.least, range.most] : [range.most, range.least];
+    if (low !== null) least = Math.max(least ?? -Infinity, sign * (low - shift));
+    if (high !== null) most = Math.min(most ?? Infinity, sign * (high - shift));
   }
   return [least, most];
 }
 
-const minus = (value: number | null): number | null => (value === null ? null : -value);
+/** How much more is measured than the parameter says; null where it can't be told or they part. */
+function shiftOf(
+  field: string,
+  measurement: Check['measurement'],
+  sign: 1 | -1,
+  { joint, measurements, sheet }: Judged,
+): number | null {
+  const given = numberAt(joint, field);
+  const found = signedReading(measurement, sign, measurements, sheet);
+  if (given === null || found === null) return null;
+  const apart = found - sign * given;
+  // A flaw that isn't there measures nothing, however far from there the parameter is.
+  if (Math.abs(apart) < NEAR || (sign * given < 0 && Math.abs(found) < NEAR)) return 0;
+  // Without the last digits of the sum: a zone that stays is not drawn again.
+  return follows.has(field) ? Math.round(apart / NEAR) * NEAR : null;
+}
+
+/** What is measured, the way that `sign` counts: what is judged by its size alone has two ways. */
+function signedReading(
+  measurement: Check['measurement'],
+  sign: 1 | -1,
+  { values }: Measurements,
+  { intendedAlignment }: JobSheet,
+): number | null {
+  if (measurement === 'angleDeparture') return null;
+  const isStep = measurement === 'misalignment';
+  const value = values[isStep ? stepFor[intendedAlignment] : measurement]?.value ?? null;
+  if (value === null) return null;
+  return isStep || measurement === 'angularMisalignment' ? sign * value : value;
+}

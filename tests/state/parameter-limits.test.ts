@@ -1,12 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { defaultJoint } from '../../src/joint/index.ts';
+import type { Check } from '../../src/limits/index.ts';
 import { BenchSession } from '../../src/state/bench.svelte.ts';
 import { fetchKind } from '../../src/state/built.ts';
 import { causeOf, rejectsFirst } from '../../src/state/cause.ts';
-import { allowedOf } from '../../src/state/parameter-limits.ts';
+import { allowedOf, type Allowed } from '../../src/state/parameter-limits.ts';
 import { leadParameters } from '../../src/state/lead-parameters.ts';
 import { startingBench } from '../../src/state/start.ts';
 import { shapeOf, summarise, titleOf } from '../../src/state/summary.ts';
+
+const callOf = (bench: BenchSession, measurement: Check['measurement']) =>
+  bench.checks.find((check) => check.measurement === measurement)?.call;
 
 beforeAll(() => fetchKind('butt'));
 const fillet = (): BenchSession => new BenchSession(startingBench());
@@ -16,20 +20,78 @@ const butt = (change: object = {}): BenchSession =>
 describe('the allowed range of a parameter', () => {
   it('is what the checks that read it leave it', () => {
     // The sheet asks for legs of 7; undercut at 12 mm: 0.1 t, at most 0.5 (ISO 5817 level C, 5011).
-    const { checks } = fillet();
-    expect(allowedOf('leg1', checks)).toEqual([7, null]);
-    expect(allowedOf('undercut1Depth', checks)[0]).toBeNull();
-    expect(allowedOf('undercut1Depth', checks)[1]).toBeCloseTo(0.5, 9);
+    const bench = fillet();
+    expect(allowedOf('leg1', bench)).toEqual([7, null]);
+    expect(allowedOf('undercut1Depth', bench)[0]).toBeNull();
+    expect(allowedOf('undercut1Depth', bench)[1]).toBeCloseTo(0.5, 9);
   });
 
   it('lies on both sides of nothing where either way is worse', () => {
-    const [least, most] = allowedOf('offset', butt().checks);
+    const [least, most] = allowedOf('offset', butt());
     expect(most).toBeGreaterThan(0);
     expect(least).toBe(most === null ? null : -most);
   });
 
   it('is open where no check reads the parameter', () => {
-    expect(allowedOf('crownShift', fillet().checks)).toEqual([null, null]);
+    expect(allowedOf('crownShift', fillet())).toEqual([null, null]);
+  });
+
+  it('lies where the step is judged when plates of 12 and 10 are to be flush on the face', () => {
+    const bench = butt({ t1: 12, t2: 10 });
+    bench.setSheet({ ...bench.sheet, intendedAlignment: 'faceFlush' });
+    const [least, most] = allowedOf('offset', bench);
+    // Mid-planes in line leave the thinner plate's face 12/2 − 10/2 = 1 mm low: flush is an offset of 1.
+    expect((Number(least) + Number(most)) / 2).toBeCloseTo(1, 6);
+    bench.propose('offset', Number(most) + 0.01);
+    expect(callOf(bench, 'misalignment')).toBe('reject');
+    bench.propose('offset', Number(least) - 0.01);
+    expect(callOf(bench, 'misalignment')).toBe('reject');
+    bench.propose('offset', Number(least) + 0.01);
+    expect(callOf(bench, 'misalignment')).toBe('accept');
+    // The zone is where it was, wherever the parameter stands.
+    expect(allowedOf('offset', bench)).toEqual([least, most]);
+  });
+
+  it('gives the gap only what a square cut leaves of it: at 100° the end stands off by itself', () => {
+    const skewed = { endCut: 'square', dihedralAngle: 100, t2: 4 } as const;
+    const joint = { ...defaultJoint('fillet'), ...skewed };
+    const bench = new BenchSession({ ...startingBench(), joint });
+    const [, most] = allowedOf('rootGap', bench);
+    const limit = bench.checks.find((check) => check.measurement === 'rootGap')?.limit ?? 0;
+    // The far corner of a 4 mm end cut square stands off 4 × sin 10° = 0.6946 mm.
+    expect(most).toBeCloseTo(limit - 0.6946, 4);
+    for (const [beside, call] of [
+      [-0.01, 'accept'],
+      [0.01, 'reject'],
+    ] as const) {
+      bench.propose('rootGap', Number(most) + beside);
+      expect(callOf(bench, 'rootGap')).toBe(call);
+    }
+  });
+
+  it('is not shown where measurement and parameter part: an underfill of stepped plates', () => {
+    // 'higher' is counted from the plate that lies higher, so the same cap measures less on it.
+    const bench = butt({ offset: 1 });
+    const higher = bench.measurements.values['faceReinforcement.higher']?.value;
+    expect(higher).not.toBeCloseTo(1.5, 3);
+    const only = bench.checks.filter((check) => check.measurement === 'faceReinforcement.higher');
+    expect(only.length).toBeGreaterThan(0);
+    const { joint, measurements, sheet } = bench;
+    expect(allowedOf('capHeight', { joint, measurements, sheet, checks: only })).toEqual([
+      null,
+      null,
+    ]);
+  });
+
+  it('holds the limit of a hollow while the face is convex, and of a cap while it is hollow', () => {
+    const hollow = (convexity: number): Allowed => {
+      const bench = new BenchSession({
+        ...startingBench(),
+        joint: { ...defaultJoint('fillet'), convexity },
+      });
+      return allowedOf('convexity', bench);
+    };
+    expect(hollow(1)).toEqual(hollow(-0.2));
   });
 });
 
