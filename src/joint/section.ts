@@ -79,7 +79,10 @@ export interface Groove {
   readonly rootBevels: readonly [Contour | null, Contour | null];
   /** The unbevelled piece of each edge; empty for a feather edge. Of a square preparation the whole edge. */
   readonly rootFaces: readonly [Contour, Contour];
-  /** Pieces of each prepared edge that no weld metal is fused to (the whole edge at fit-up). */
+  /**
+   * Pieces of each prepared edge that no weld metal is fused to, from root to face: an unfused root or
+   * middle, and the bare bevel above a face that stops short of its groove edge (the whole edge at fit-up).
+   */
   readonly unfused: readonly [Contour, Contour];
   /** Face-side and root-side groove included; closed with the datum lines: the void that `grooveArea` counts. */
   readonly void: readonly Region[];

@@ -259,6 +259,28 @@ describe('incomplete penetration', () => {
     ]);
   });
 
+  test('doesn’t hide the bevel left bare above a dropped cap: no weld metal is fused to that either', () => {
+    // the 45° bevel of plate 1 runs from (-1, 2) to (-9, 10); the cap stops 2 below its edge
+    const bare = [
+      [-7, 8],
+      [-9, 10],
+    ];
+    const dropped = { capPast1: 0, capDrop1: 2 };
+    expect(grooveOf(welded(dropped)).unfused.map(cornersOf)).toEqual([bare, []]);
+    const [first, second] = grooveOf(welded({ ...dropped, incompletePenetration: 1.5 })).unfused;
+    expect(first.map(({ a, b }) => [a, b].map(roundedPoint))).toEqual([
+      [
+        [-1, 0],
+        [-1, 1.5],
+      ],
+      bare,
+    ]);
+    expect(cornersOf(second)).toEqual([
+      [1, 0],
+      [1, 1.5],
+    ]);
+  });
+
   test('of a double V is a strip in the middle, between two welds', () => {
     const section = welded({ preparation: 'doubleV', incompletePenetration: 1 });
     expect(section.welds).toHaveLength(2);

@@ -272,7 +272,11 @@ function gougedArea(section: Section): number {
 
 /** What the outlines pass by: unfused edges with no way in, and the closed gap over a strip. */
 function shutIn(section: Section): number {
-  const [edge1, edge2] = grooveOf(section).unfused;
+  const { unfused: bare, preparedEdges } = grooveOf(section);
+  const [edge1, edge2] = [
+    belowBareBevel(bare[0], preparedEdges[0]),
+    belowBareBevel(bare[1], preparedEdges[1]),
+  ];
   const { backing, welds } = section;
   const root = rootOf(section);
   const unfused = between(edge1, edge2);
@@ -293,6 +297,18 @@ function shutIn(section: Section): number {
     );
   });
   return unfused - between(open1 ?? [], open2 ?? []);
+}
+
+/** What is unfused below the weld: all but a run that goes on to the groove edge of the face. */
+function belowBareBevel(unfused: Contour, prepared: Contour): Contour {
+  let next = contourEnd(prepared);
+  let kept = unfused.length;
+  for (const { a, b } of [...unfused].reverse()) {
+    if (!nearPoint(b, next)) break;
+    next = a;
+    kept -= 1;
+  }
+  return unfused.slice(0, kept);
 }
 
 /** Area between two edges that climb side by side, closed by straight lines; 0 for none. */

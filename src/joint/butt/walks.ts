@@ -33,8 +33,7 @@ export function walkFace(
   ends: PlateEnds,
   bead: Contour,
 ): PlateWalk {
-  const { number, edge, face } = plate;
-  const { toe, onEdge } = ends.face;
+  const { number, face } = plate;
   const bumps = joint.spatter.filter((bump) => bump.plate === number);
   const fromToe = number === 1 ? bead : reverseContour(bead);
   const walk = walkFrom(plate, 'face', ends, {
@@ -46,8 +45,13 @@ export function walkFace(
         ? 0
         : Math.max(0, extremeFromLine(bead, contourStart(fromToe), face.along).value),
   });
-  const bareEdge = onEdge ? edgeBetween(plate, toe.y, edge.thickness) : [];
+  const bareEdge = bareBevel(plate, ends);
   return after(bareEdge, bareEdge, walk);
+}
+
+/** The edge above a face that stops short of its groove edge, climbing; empty when it fills it. */
+export function bareBevel(plate: SetPlate, { face: { toe, onEdge } }: PlateEnds): Contour {
+  return onEdge ? edgeBetween(plate, toe.y, plate.edge.thickness) : [];
 }
 
 /**

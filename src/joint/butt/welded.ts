@@ -12,7 +12,7 @@ import { both, type Pair } from './pair.ts';
 import { plateRegion } from './plate-region.ts';
 import { rootWithoutBead } from './root-side.ts';
 import { edgeBetween, type SetUp } from './set-up.ts';
-import { walkFace, walkRoot, type PlateWalk } from './walks.ts';
+import { bareBevel, walkFace, walkRoot, type PlateWalk } from './walks.ts';
 import { weldEnds } from './weld-ends.ts';
 import { beadMeetings, unfusedHeights, weldRegion, weldsOf, type Weld } from './welds.ts';
 
@@ -43,6 +43,7 @@ export function welded(joint: ButtJoint, set: SetUp): Shapes {
     refuse(joint.overlap1 > 0 ? 'overlap1' : 'overlap2', 0, 'joint_error_overlap_meets_itself');
   }
   const unfused = both((i) => edgeBetween(set.plates[i], ...unfusedHeights(ends[i])));
+  const bareBevels = both((i) => bareBevel(set.plates[i], ends[i]));
   const plates = both((i) => {
     const [first, second] = welds;
     const fused = [...(first?.fusion[i] ?? [])];
@@ -59,7 +60,10 @@ export function welded(joint: ButtJoint, set: SetUp): Shapes {
     root: bottom.isBead
       ? beadSide(set, 'root', bottom.contour, rootWalks)
       : rootWithoutBead(set, rootWalks, backing),
-    groove: grooveOf(set, unfused),
+    groove: grooveOf(
+      set,
+      both((i) => [...unfused[i], ...bareBevels[i]]),
+    ),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   dot,
   length,
   nearestOnContour,
+  nearPoint,
   scale,
   subtract,
 } from '../../geometry/index.ts';
@@ -200,9 +201,12 @@ const capDrop =
       ? null
       : { at: face.toes[plate], axis: scale(face.surfaces[plate].normal, -1) };
 
-const incompletePenetration: Find = (_joint, { groove, face }) => {
-  const [piece] = groove?.unfused ?? [];
-  if (piece === undefined || piece.length === 0) return null;
+/** What is bare of plate 1 at the root or in the middle; a bevel bare above the face is none of it. */
+const incompletePenetration: Find = (joint, { groove, face }) => {
+  const bare = groove?.unfused[0] ?? [];
+  if (bare.length === 0 || number(joint, 'incompletePenetration') === 0) return null;
+  const gap = bare.findIndex(({ a }, i) => i > 0 && !nearPoint(a, bare[i - 1]?.b ?? a));
+  const piece = gap < 0 ? bare : bare.slice(0, gap);
   const { normal } = face.surfaces[0];
   const [p, q] = [contourStart(piece), contourEnd(piece)];
   return { at: cross(p, normal) === 0 || dot(subtract(q, p), normal) > 0 ? q : p, axis: normal };

@@ -65,6 +65,17 @@ describe('The handles of a joint', () => {
     }
   });
 
+  test('of an unfused root stands at its upper end, also below a bevel left bare by a dropped cap', () => {
+    // nose 1 at x = -1: unfused from y = 0 to 1
+    const joint: Joint = { ...defaultJoint('butt'), capPast1: 0, capDrop1: 2 };
+    expect(fieldsOf(joint, 'discontinuities')).not.toContain('incompletePenetration');
+    const unfused = { ...joint, incompletePenetration: 1 };
+    const handles = handlesOf(unfused, build(unfused), 'discontinuities');
+    const handle = handles.find(({ field }) => field === 'incompletePenetration');
+    expect(handle?.at).toEqual({ x: -1, y: 1 });
+    expect(handle?.axis).toEqual({ x: 0, y: 1 });
+  });
+
   test('are at most six, none on another, each of a parameter that the joint has', () => {
     fc.assert(
       fc.property(
