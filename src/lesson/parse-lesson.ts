@@ -1,4 +1,4 @@
-import { parseJoint } from '../joint/index.ts';
+import { build, parseJoint, type Joint } from '../joint/index.ts';
 import { parseJobSheet } from '../limits/index.ts';
 import { readFigure } from './figure.ts';
 import { refuseUnknown, required, splitFrontMatter } from './front-matter.ts';
@@ -73,12 +73,18 @@ function readState(folder: string, files: LessonFiles, name: string): LessonStat
     if (key !== 'joint' && key !== 'sheet') throw new LessonError(file, key, 'is not a known key');
   }
   return {
-    joint: accept(file, 'joint', () => parseJoint(data['joint'])),
+    joint: accept(file, 'joint', () => buildable(parseJoint(data['joint']))),
     sheet:
       data['sheet'] === undefined
         ? null
         : accept(file, 'sheet', () => parseJobSheet(data['sheet'])),
   };
+}
+
+/** A joint within its ranges may still be none that can exist: only building it tells. */
+function buildable(joint: Joint): Joint {
+  build(joint);
+  return joint;
 }
 
 function accept<T>(file: string, key: string, parse: () => T): T {

@@ -204,6 +204,21 @@ describe('parseLesson', () => {
       'joint',
     ],
     [
+      // each number is in its range, but a face 8 hollow between legs of 8 passes behind the root
+      'a figure whose joint cannot be built',
+      changed('bench.json', set(['joint', 'convexity'], -8)),
+      folder,
+      'bench.json',
+      'joint',
+    ],
+    [
+      'a task whose joint cannot be built',
+      changed('task-grow.json', set(['joint', 'convexity'], -8)),
+      folder,
+      'task-grow.json',
+      'joint',
+    ],
+    [
       'a state with a key that nothing reads',
       changed('convex.json', set(['note'], 'x')),
       folder,
@@ -317,5 +332,12 @@ describe('parseLesson', () => {
     expect(error.file.endsWith(file)).toBe(true);
     expect(error.key).toBe(key);
     expect(error.message).toContain(error.key);
+  });
+
+  it('says of a joint that cannot be built which field it is for, and why', () => {
+    const { message } = refusal(changed('bench.json', set(['joint', 'convexity'], -8)));
+    expect(message).toContain(
+      `${folder}/bench.json: joint: convexity: joint_error_face_behind_surface`,
+    );
   });
 });
