@@ -1,4 +1,5 @@
 import type { Message } from '../../units/index.ts';
+import { mmToInch } from '../../units/index.ts';
 import type {
   CompiledLimitSet,
   Criterion,
@@ -10,10 +11,11 @@ import type {
 } from '../limit-set.ts';
 import { unitOfSubject } from '../symbol.ts';
 import type { Tree } from '../tree.ts';
-import { compileFormula } from './compile-formula.ts';
+import { compileFormula, type FormulaContext } from './compile-formula.ts';
 import { angle, length, type Dimension } from './dimension.ts';
 import { FormulaError } from './formula-error.ts';
 import { loadParser, type Parser } from './parse-formula.ts';
+import { reach, reachOf } from './reach.ts';
 
 /** A formula that can't be compiled: which criterion, which of its fields, why. */
 export interface FormulaProblem {
@@ -76,7 +78,9 @@ function compileColumns(
     try {
       // the symbols must mean something for every measurement that the row is put to
       for (const subject of criterion.measurements) {
-        trees[column] = compileFormula(parser, text, { subject, symbols, column, gives });
+        const tree = compileFormula(parser, text, { subject, symbols, column, gives });
+        refuseIdle(tree, text, criterion, { subject, symbols, column, gives });
+        trees[column] = tree;
       }
     } catch (error) {
       if (!(error instanceof FormulaError)) throw error;
@@ -84,4 +88,25 @@ function compileColumns(
     }
   }
   return trees;
+}
+
+/** A row that can never count, or that no weld can ever meet, is a slip: better said now than judged by. */
+function refuseIdle(
+  tree: Tree,
+  text: string,
+  { nominal, min, measurements }: Criterion,
+  { subject, symbols, column, gives }: FormulaContext,
+): void {
+  const [least, most] = reach(tree, subject, symbols, column);
+  if (gives === 'condition') {
+    if (most === 0) throw new FormulaError('limits_formula_never_counts', text);
+    return;
+  }
+  // a nominal asks for nothing; a row of several measurements need only fit one of them
+  if (measurements.length > 1 || Object.values(nominal ?? {}).includes(text)) return;
+  const [lowest, highest] = reachOf(subject);
+  const inColumn = (value: number): number =>
+    column === 'in' && gives !== angle ? mmToInch(value) : value;
+  const isNever = min === undefined ? most < inColumn(lowest) : least > inColumn(highest);
+  if (isNever) throw new FormulaError('limits_formula_never_met', text);
 }

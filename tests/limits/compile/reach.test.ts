@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bind } from '../../../src/limits/evaluate.ts';
+import { compileLimits, type LimitSet } from '../../../src/limits/index.ts';
+import { reach, reachOf } from '../../../src/limits/compile/reach.ts';
+import type { Tree } from '../../../src/limits/tree.ts';
+import { runs } from '../../runs.ts';
+
+const of = (tree: Tree, column: 'mm' | 'in' = 'mm') => reach(tree, 'underfill', {}, column);
+
+describe('what a formula can come to', () => {
+  it('follows from what its symbols can be: 0.1 t of plates from 2 to 40 mm is 0.2 to 4 mm', () => {
+    expect(of(['*', 0.1, 'tMin'])).toEqual([expect.closeTo(0.2, 12), expect.closeTo(4, 12)]);
+    expect(of(['-', 'tMin', ['mm', 50]])).toEqual([-48, -10]);
+    expect(of(['min', ['*', 0.1, 'tMin'], ['mm', 1]])).toEqual([expect.closeTo(0.2, 12), 1]);
+    expect(of(['max', ['*', 0.1, 'tMin'], ['mm', 1]])).toEqual([1, expect.closeTo(4, 12)]);
+    expect(of('tMin', 'in')).toEqual([expect.closeTo(2 / 25.4, 12), expect.closeTo(40 / 25.4, 12)]);
+  });
+
+  it('says of a condition whether it is never or always true', () => {
+    expect(of(['>', 'tMin', ['mm', 50]])).toEqual([0, 0]);
+    expect(of(['>=', 'tMin', ['mm', 2]])).toEqual([1, 1]);
+    expect(of(['<', 'tMin', ['mm', 10]])).toEqual([0, 1]);
+    expect(of(['and', ['<', 'tMin', ['mm', 10]], ['>', 'tMin', ['mm', 50]]])).toEqual([0, 0]);
+    expect(of(['not', ['>', 'tMin', ['mm', 50]]])).toEqual([1, 1]);
+  });
+
+  it('knows that a thing less itself is nothing, and refuses to divide by it', () => {
+    expect(of(['-', 'tMin', 'tMin'])).toEqual([0, 0]);
+    expect(() => of(['/', 'tMax', ['-', 'tMin', 'tMin']])).toThrow('division_by_zero');
+    expect(of(['/', 'tMax', 'rootGap'])).toEqual([-Infinity, Infinity]);
+  });
+
+  it('holds every value that the formula takes', () => {
+    const symbols = ['tMin', 'tMax', 'faceWidth', 'rootGap'];
+    const { tree } = fc.letrec<{ tree: Tree }>((tie) => ({
+      tree: fc.oneof(
+        { maxDepth: 4 },
+        fc.constantFrom<Tree>(...symbols),
+        fc.double({ min: -5, max: 5, noNaN: true }),
+        fc
+          .tuple(fc.constantFrom('+', '-', '*', '/', 'min', 'max'), tie('tree'), tie('tree'))
+          .map((parts) => parts as unknown as Tree),
+        fc
+          .tuple(fc.constantFrom('neg', 'abs', 'sqrt'), tie('tree'))
+          .map((parts) => parts as unknown as Tree),
+        tie('tree').map((part): Tree => ['^', part, 2]),
+      ),
+    }));
+    const values = fc.record({
+      tMin: fc.double({ min: 2, max: 40, noNaN: true }),
+      tMax: fc.double({ min: 2, max: 40, noNaN: true }),
+      faceWidth: fc.double({ min: 0, max: 200, noNaN: true }),
+      rootGap: fc.double({ min: 0, max: 200, noNaN: true }),
+    });
+    let compared = 0;
+    fc.assert(
+      fc.property(tree, values, (formula, scope) => {
+        let bounds: readonly [number, number];
+        try {
+          bounds = of(formula);
+        } catch {
+          return;
+        }
+        const value = bind<Record<string, number>>(formula, (name) => (at) => at[name] ?? 0)(scope);
+        if (!Number.isFinite(value)) return;
+        compared += 1;
+        const slack = 1e-9 * Math.max(1, Math.abs(value));
+        expect(value).toBeGreaterThanOrEqual(bounds[0] - slack);
+        expect(value).toBeLessThanOrEqual(bounds[1] + slack);
+      }),
+      { numRuns: runs(20_000) },
+    );
+    expect(compared).toBeGreaterThan(runs(20_000) / 4);
+  });
+
+  it('knows which measurements may be less than nothing', () => {
+    expect(reachOf('capPastGroove1')[0]).toBeLessThan(0);
+    expect(reachOf('faceReinforcement.lower')[0]).toBeLessThan(0);
+    expect(reachOf('underfill')[0]).toBe(0);
+    expect(reachOf('toeAngle')).toEqual([0, 360]);
+  });
+});
+
+const row = {
+  id: 'own',
+  name: 'limits_name_underfill',
+  measurements: ['underfill'],
+  document: 'd',
+  edition: 'e',
+  clause: 'c',
+  status: 'invented',
+  confidence: 'high',
+} as const;
+async function problem(limits: object): Promise<string> {
+  const set: LimitSet = {
+    version: 1,
+    id: 'x',
+    name: 'n',
+    about: 'a',
+    columns: ['mm', 'in'],
+    readings: { reinforcementDatum: 'higher', note: 'n' },
+    symbols: {},
+    lastPlace: { mm: 0.1, in: 0.01, deg: 1 },
+    criteria: [{ ...row, ...limits }],
+    checklist: [],
+  };
+  const result = await compileLimits(set);
+  return result.ok
+    ? 'taken'
+    : result.problems.map(({ field, reason }) => `${field} ${reason.key}`).join();
+}
+
+describe('a limit that can’t be meant', () => {
+  it('is refused when no weld could ever meet it', async () => {
+    expect(await problem({ max: { mm: '-1 mm' } })).toBe('max.mm limits_formula_never_met');
+    expect(await problem({ max: { mm: 'tMin - 50 mm' } })).toBe('max.mm limits_formula_never_met');
+    expect(await problem({ min: { mm: '300 mm' } })).toBe('min.mm limits_formula_never_met');
+    expect(await problem({ measurements: ['toeAngle'], min: { any: '400 deg' } })).toBe(
+      'min.any limits_formula_never_met',
+    );
+    expect(await problem({ measurements: ['t1'], min: { in: '2 in' } })).toBe(
+      'min.in limits_formula_never_met',
+    );
+    // a plate of 39 mm meets 1.5 in
+    expect(await problem({ measurements: ['tMin'], min: { in: '1.5 in' } })).toBe('taken');
+  });
+
+  it('is refused when its row would never count', async () => {
+    const max = { mm: '1 mm' };
+    expect(await problem({ when: { mm: 'tMin > 45 mm' }, max })).toBe(
+      'when.mm limits_formula_never_counts',
+    );
+    expect(await problem({ when: { mm: 'tMin < 3 mm and tMin > 5 mm' }, max })).toBe('taken');
+  });
+
+  it('is refused when it divides by what is always nothing', async () => {
+    expect(await problem({ max: { any: 'tMin^2 / (tMin - tMin)' } })).toBe(
+      'max.any limits_formula_division_by_zero',
+    );
+  });
+
+  it('is taken where a measurement may be less than nothing', async () => {
+    expect(await problem({ measurements: ['capPastGroove1'], max: { mm: '-1 mm' } })).toBe('taken');
+  });
+});
