@@ -23,7 +23,8 @@ export function choicesOf(joint: Joint): readonly JointChoice[] {
       ? [
           ['kind', joint.kind],
           ['arrangement', joint.arrangement],
-          ['endCut', joint.endCut],
+          // a lap lies flat on plate 1 whatever the cut of its end
+          ...(joint.arrangement === 'lap' ? [] : [['endCut', joint.endCut] as const]),
         ]
       : [
           ['kind', joint.kind],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { build, defaultJoint } from '../../src/joint/index.ts';
+import { build, defaultJoint, type FilletJoint } from '../../src/joint/index.ts';
 import { undercutShapes } from '../../src/state/flaw-shape.ts';
 import { choicesOf, withChoice } from '../../src/state/joint-choice.ts';
 import { addSpatter, hasRoomForSpatter, removeSpatter } from '../../src/state/spatter.ts';
@@ -24,6 +24,16 @@ describe('choices of a joint', () => {
         }
       }
     }
+  });
+
+  it('don’t offer a cut of plate 2 in a lap, which has none', () => {
+    const fieldsOf = (arrangement: FilletJoint['arrangement']) =>
+      choicesOf(defaultJoint('fillet', arrangement)).map(({ field }) => field);
+    expect(fieldsOf('lap')).toEqual(['kind', 'arrangement']);
+    for (const other of ['tee', 'corner'] as const) expect(fieldsOf(other)).toContain('endCut');
+    // why: at any angle the section of a lap is the same with either cut
+    const lap = { ...defaultJoint('fillet', 'lap'), dihedralAngle: 105 };
+    expect(build({ ...lap, endCut: 'square' })).toEqual(build({ ...lap, endCut: 'fitted' }));
   });
 
   it('keep plates and stage when the kind changes', () => {
