@@ -2,7 +2,7 @@ import type { Contour, Point } from '../geometry/index.ts';
 import { contourEnd, contourStart, distance, scale } from '../geometry/index.ts';
 import type { PlateNumber, Side, SurfaceLine } from '../joint/index.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
-import { highestWithin } from './strip.ts';
+import { highestWithin } from './clip.ts';
 import { footOn, stationOn } from './surface-line.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
@@ -65,8 +65,8 @@ function outsideEdge(
 ): Measurement[] {
   const { origin, along, normal } = surface;
   const from = edge === null ? -Infinity : stationOn(surface, edge);
-  const walls = edge === null ? [] : [{ through: edge, inward: along }];
-  const deepest = highestWithin(groove, walls, origin, scale(normal, -1));
+  const within = edge === null ? [] : [{ through: edge, inward: along }];
+  const deepest = highestWithin(groove, within, origin, scale(normal, -1));
   // all of it lies inside the edge
   if (deepest === null) return none(ids);
   const start = contourStart(groove);

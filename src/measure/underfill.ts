@@ -3,8 +3,8 @@ import { dot, normalise, perpendicularLeft, scale, subtract } from '../geometry/
 import type { Side, SurfaceLine } from '../joint/index.ts';
 import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement, MeasurementId } from './measurement.ts';
-import type { Height, Wall } from './strip.ts';
-import { highestWithin } from './strip.ts';
+import type { HalfPlane, Height } from './clip.ts';
+import { highestWithin } from './clip.ts';
 import type { PointPair } from './witness.ts';
 import { measuredLength, noWitness, span } from './witness.ts';
 
@@ -36,7 +36,7 @@ function belowDatum(
   const [edge1, edge2] = grooveEdges;
   const square = normalise(perpendicularLeft(subtract(edge2, edge1)));
   const into = scale(square, dot(square, surfaces[0].normal) > 0 ? -1 : 1);
-  const deepest = highestWithin(bead, grooveWalls(grooveEdges, surfaces), edge1, into);
+  const deepest = highestWithin(bead, betweenEdges(grooveEdges, surfaces), edge1, into);
   return depthOf(id, deepest, into, () => grooveEdges);
 }
 
@@ -44,9 +44,9 @@ function belowHigher(bead: Contour, { grooveEdges, surfaces }: Side): Measuremen
   const id = 'underfillHigh';
   // nothing shows where the groove was
   if (grooveEdges === null) return edgesUnknown(id);
-  const walls = grooveWalls(grooveEdges, surfaces);
+  const within = betweenEdges(grooveEdges, surfaces);
   const [below1, below2] = surfaces.map(({ origin, normal }) =>
-    highestWithin(bead, walls, origin, scale(normal, -1)),
+    highestWithin(bead, within, origin, scale(normal, -1)),
   ) as [Height | null, Height | null];
   const first = below2 === null || (below1 !== null && below1.value >= below2.value);
   const [deepest, i] = first ? [below1, 0 as const] : [below2, 1 as const];
@@ -54,11 +54,11 @@ function belowHigher(bead: Contour, { grooveEdges, surfaces }: Side): Measuremen
   return depthOf(id, deepest, into, (foot) => [grooveEdges[i], foot]);
 }
 
-/** What lies between the two groove edges, each wall along its own plate's normal. */
-function grooveWalls(
+/** What lies between the two groove edges, bounded along each plate's own normal. */
+function betweenEdges(
   edges: readonly [Point, Point],
   surfaces: readonly [SurfaceLine, SurfaceLine],
-): readonly Wall[] {
+): readonly HalfPlane[] {
   return [
     { through: edges[0], inward: scale(surfaces[0].along, -1) },
     { through: edges[1], inward: scale(surfaces[1].along, -1) },

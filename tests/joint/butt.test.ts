@@ -281,7 +281,7 @@ describe('incomplete penetration', () => {
     ]);
   });
 
-  test('of a double V is a strip in the middle, between two welds', () => {
+  test('of a double V lies in the middle, between two welds', () => {
     const section = welded({ preparation: 'doubleV', incompletePenetration: 1 });
     expect(section.welds).toHaveLength(2);
     expect(grooveOf(section).unfused.map(cornersOf)).toEqual([

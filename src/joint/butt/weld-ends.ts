@@ -11,28 +11,28 @@ import type { SetPlate, SetUp } from './set-up.ts';
 export const PLATE_BEYOND = 60;
 /** Metal that an undercut leaves between itself and the fusion boundary, mm. */
 const UNDER_UNDERCUT = 0.05;
-/** Depth of a rounded undercut over its width, at most: its wall then leans by a degree. */
+/** Depth of a rounded undercut over its width, at most: its side then leans by a degree. */
 const STEEPEST = 0.49;
 
 /** The ends of the weld on one plate, and the undercuts beside them. */
 export interface PlateEnds {
   readonly root: WeldEnd;
   readonly face: WeldEnd;
-  /** heights of the strip left unfused in the middle of a two-sided joint: top of the root weld, bottom of the face weld */
-  readonly strip: Pair<WeldEnd> | null;
+  /** what a two-sided joint leaves unfused in the middle: top of the root weld, bottom of the face weld */
+  readonly unfusedMiddle: Pair<WeldEnd> | null;
   readonly faceUndercut: Undercut;
   readonly rootUndercut: Undercut;
 }
 
 /** The ends of the weld on both plates. */
 export function weldEnds(joint: ButtJoint, set: SetUp, seated: Pair<boolean>): Pair<PlateEnds> {
-  const strips = stripHeights(joint, set);
+  const middles = unfusedMiddles(joint, set);
   return both((i) => {
     const plate = set.plates[i];
     const ends: PlateEnds = {
       face: faceEnd(joint, plate),
       root: rootEnd(joint, set, plate, seated[i]),
-      strip: strips && [onEdge(plate, strips[i][0]), onEdge(plate, strips[i][1])],
+      unfusedMiddle: middles && [onEdge(plate, middles[i][0]), onEdge(plate, middles[i][1])],
       faceUndercut: faceUndercut(joint, plate.number),
       rootUndercut: rootUndercut(joint, plate.number),
     };
@@ -104,10 +104,10 @@ function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean)
 function shieldFor(undercut: Undercut, thickness: number): number {
   const { depth, width, shape, depthField } = undercut;
   checkUndercut(undercut, thickness, PLATE_BEYOND, 0);
-  // a wall that goes straight down would leave a blade of plate without thickness against the weld
+  // a side that goes straight down would leave a blade of plate without thickness against the weld
   const deepest = STEEPEST * width;
   if (shape === 'rounded' && depth > deepest) {
-    refuse(depthField, deepest, 'joint_error_undercut_wall_upright', { deepest: inMm(deepest) });
+    refuse(depthField, deepest, 'joint_error_undercut_side_upright', { deepest: inMm(deepest) });
   }
   return depth > 0 ? depth + UNDER_UNDERCUT : 0;
 }
@@ -120,7 +120,7 @@ function onEdge({ edge }: SetPlate, height: number, shield = 0): WeldEnd {
  * Heights between which a two-sided joint is left unfused on each plate: centred
  * on the root face, and on a square plate 2 level with plate 1's; null for none.
  */
-function stripHeights(joint: ButtJoint, { plates, twoSided }: SetUp): Pair<Pair<number>> | null {
+function unfusedMiddles(joint: ButtJoint, { plates, twoSided }: SetUp): Pair<Pair<number>> | null {
   const height = joint.incompletePenetration;
   if (!twoSided || height === 0) return null;
   const noseMiddle = ({ edge }: SetPlate): number =>
@@ -149,13 +149,16 @@ function checkOpen({ number, edge }: SetPlate, face: WeldEnd, touchingTo: number
 }
 
 /** Each weld must be left some height to fuse to, on either plate, and no undercut may open into the groove. */
-function checkRoom({ number, edge }: SetPlate, { root, face, strip }: PlateEnds): void {
+function checkRoom({ number, edge }: SetPlate, { root, face, unfusedMiddle }: PlateEnds): void {
   const low = lowReach(root).free;
   const high = highReach(face, edge.thickness).free;
-  const spans = strip === null ? [high - low] : [strip[0].toe.y - low, high - strip[1].toe.y];
+  const spans =
+    unfusedMiddle === null
+      ? [high - low]
+      : [unfusedMiddle[0].toe.y - low, high - unfusedMiddle[1].toe.y];
   if (spans.some((span) => span < LEAST_LENGTH)) {
     const flaws = [
-      { field: 'incompletePenetration', there: strip !== null || root.onEdge },
+      { field: 'incompletePenetration', there: unfusedMiddle !== null || root.onEdge },
       { field: `rootUndercut${number}Depth`, there: root.shield > 0 },
       { field: `capDrop${number}`, there: face.onEdge },
     ];

@@ -26,7 +26,7 @@ export interface Weld {
   readonly walls: Pair<Wall>;
 }
 
-/** The welds of the joint from root to face: one, or two with an unfused strip between them. */
+/** The welds of the joint from root to face: one, or two with an unfused middle between them. */
 export function weldsOf(
   joint: ButtJoint,
   set: SetUp,
@@ -52,10 +52,10 @@ export function weldsOf(
     const from = both((i) => place(set.plates[i].frame, root[i].toe));
     return [weld(closure(weldOnBacking(backing, joint, from)), top, root, face)];
   }
-  const [strip1, strip2] = [ends[0].strip, ends[1].strip];
-  if (strip1 !== null && strip2 !== null) {
-    const below = [strip1[0], strip2[0]] as const;
-    const above = [strip1[1], strip2[1]] as const;
+  const [middle1, middle2] = [ends[0].unfusedMiddle, ends[1].unfusedMiddle];
+  if (middle1 !== null && middle2 !== null) {
+    const below = [middle1[0], middle2[0]] as const;
+    const above = [middle1[1], middle2[1]] as const;
     return [
       weld(rootBead(joint, set, ends), straight(set, below), root, below),
       weld(straight(set, above), top, above, face),
@@ -66,8 +66,8 @@ export function weldsOf(
 }
 
 /** Heights between which a plate's edge is left unfused by incomplete penetration; the same twice for none. */
-export function unfusedHeights({ root, strip }: PlateEnds): Pair<number> {
-  if (strip !== null) return [strip[0].toe.y, strip[1].toe.y];
+export function unfusedHeights({ root, unfusedMiddle }: PlateEnds): Pair<number> {
+  if (unfusedMiddle !== null) return [unfusedMiddle[0].toe.y, unfusedMiddle[1].toe.y];
   return [0, root.onEdge ? root.toe.y : 0];
 }
 

@@ -36,7 +36,7 @@ describe('a toe is refused', () => {
 });
 
 describe('an undercut is refused', () => {
-  test('whose wall would stand upright against the weld, naming the depth that would do', () => {
+  test('whose side would stand upright against the weld, naming the depth that would do', () => {
     const round = { undercut1Shape: 'rounded', undercut1Width: 2 } as const;
     expect(refused({ ...round, undercut1Depth: 0.99 })?.bound).toBeCloseTo(0.98, 12);
     expect(refused({ ...round, undercut1Depth: 0.97 })).toBeNull();

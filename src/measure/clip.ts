@@ -10,8 +10,8 @@ import {
   subtract,
 } from '../geometry/index.ts';
 
-/** A straight wall; what counts lies on it or on the side that `inward` (unit, square to it) points to. */
-export interface Wall {
+/** What lies on a straight line or on the side of it that `inward` (unit, square to it) points to. */
+export interface HalfPlane {
   readonly through: Point;
   readonly inward: Vector;
 }
@@ -23,26 +23,26 @@ export interface Height {
 }
 
 /**
- * The place of a contour inside all `walls` that stands highest over the line
+ * The place of a contour inside all of `within` that stands highest over the line
  * through `origin` square to `normal` (unit); the earliest of equals. null when
  * no part of it stands over that line inside.
  */
 export function highestWithin(
   contour: Contour,
-  walls: readonly Wall[],
+  within: readonly HalfPlane[],
   origin: Point,
   normal: Vector,
 ): Height | null {
   const highest = extremeFromLine(contour, origin, normal);
   // nowhere over the line, inside or out
   if (highest.value <= 0) return null;
-  if (isWithin(highest.point, walls)) return highest;
+  if (isWithin(highest.point, within)) return highest;
 
   let found: Height | null = null;
   let least = 0;
   const offer = (point: Point): void => {
     const value = dot(subtract(point, origin), normal);
-    if (value > least && isWithin(point, walls)) {
+    if (value > least && isWithin(point, within)) {
       least = value;
       found = { point, value };
     }
@@ -53,7 +53,7 @@ export function highestWithin(
     if (crown !== null) offer(pointAt(segment, crown));
     offer(segment.b);
   }
-  for (const { through, inward } of walls) {
+  for (const { through, inward } of within) {
     for (const { point } of intersectLine(through, perpendicularLeft(inward), contour)) {
       offer(point);
     }
@@ -61,5 +61,5 @@ export function highestWithin(
   return found;
 }
 
-const isWithin = (point: Point, walls: readonly Wall[]): boolean =>
-  walls.every(({ through, inward }) => atLeast(dot(subtract(point, through), inward), 0));
+const isWithin = (point: Point, within: readonly HalfPlane[]): boolean =>
+  within.every(({ through, inward }) => atLeast(dot(subtract(point, through), inward), 0));

@@ -1,21 +1,21 @@
 import type { Check } from '../../limits/index.ts';
 
-/** The strip's measures along its length, px: everything inside is left of the plumb line. */
-export interface StripSize {
+/** The line's measures along its length, px: everything inside is left of the plumb line. */
+export interface LineSize {
   readonly width: number;
   /** where the plumb line hangs */
   readonly plumb: number;
 }
 
-export const wideStrip: StripSize = { width: 112, plumb: 74.5 };
-export const narrowStrip: StripSize = { width: 78, plumb: 51.5 };
+export const wideLine: LineSize = { width: 112, plumb: 74.5 };
+export const narrowLine: LineSize = { width: 78, plumb: 51.5 };
 
 /** All of the limit to the left end, 45 % of it to the right; beyond that the mark is pinned. */
 const OUTSIDE_SHARE = 0.45;
 const ENDS = 7;
 
-/** Where a margin (positive inside) stands on the strip, px from its left end. */
-export function stripPlace(margin: number, limit: number, size: StripSize): number {
+/** Where a margin (positive inside) stands on the line, px from its left end. */
+export function limitPlace(margin: number, limit: number, size: LineSize): number {
   const left = ENDS;
   const right = size.width - ENDS + 1;
   // A limit of nothing has no scale: on the line, or pinned outside.
@@ -28,20 +28,20 @@ export function stripPlace(margin: number, limit: number, size: StripSize): numb
   return Math.min(right, Math.max(left, place));
 }
 
-/** Where a check's mark and the two edges of its guard band stand on the strip, px. */
-export interface StripMarks {
+/** Where a check's mark and the two edges of its guard band stand on the line, px. */
+export interface LimitMarks {
   readonly place: number;
   readonly guard: readonly [number, number] | null;
 }
 
 /** The marks of a check; null when it has no limit to be marked against. */
-export function stripMarks(
+export function limitMarks(
   { limit, margin, guard }: Pick<Check, 'limit' | 'margin' | 'guard'>,
-  size: StripSize,
-): StripMarks | null {
+  size: LineSize,
+): LimitMarks | null {
   if (limit === null || margin === null) return null;
   return {
-    place: stripPlace(margin, limit, size),
-    guard: guard > 0 ? [stripPlace(guard, limit, size), stripPlace(-guard, limit, size)] : null,
+    place: limitPlace(margin, limit, size),
+    guard: guard > 0 ? [limitPlace(guard, limit, size), limitPlace(-guard, limit, size)] : null,
   };
 }
