@@ -256,9 +256,12 @@ describe('a set that says how far under its nominal a throat may be', () => {
   });
 
   it('leaves no leg check behind where it steps in for a specified throat', () => {
-    const ids = idsOf(fillet(), throat(5), iso);
-    expect(ids[0]).toBe('5213:isoscelesThroat');
-    expect(ids.every((id) => typeof id === 'string')).toBe(true);
+    const legIds = (set: CompiledLimitSet): readonly string[] =>
+      idsOf(fillet(), throat(5), set).filter((id) => id.startsWith('sheet_leg'));
+    // without such a row the sheet's throat is put to the legs of its triangle too
+    expect(legIds(nothing)).toEqual(['sheet_leg:leg1', 'sheet_leg:leg2']);
+    expect(idsOf(fillet(), throat(5), iso)[0]).toBe('5213:isoscelesThroat');
+    expect(legIds(iso)).toEqual([]);
   });
 
   it('takes the deep throat too where penetration is proven', () => {
