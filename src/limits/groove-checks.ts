@@ -75,9 +75,11 @@ function toleranceCheck(
 function angle(
   subject: MeasurementId,
   name: string,
-  { nominal, minus, plus }: Toleranced<number>,
+  { nominal: asWps, drawn, minus, plus }: Toleranced<number>,
   side?: 1 | 2,
 ): Dimension | null {
+  // the fit-up is held to what is drawn
+  const nominal = drawn ?? asWps;
   // not required
   if (nominal === null) return null;
   const dimension = { subject, name, unit: 'deg', nominal, minus, plus, lastPlace: 1 } as const;
@@ -89,7 +91,8 @@ function length(
   name: string,
   toleranced: JobSheet['groove']['rootOpening'],
 ): Dimension | null {
-  const { nominal, minus, plus } = toleranced;
+  const { minus, plus } = toleranced;
+  const nominal = toleranced.drawn ?? toleranced.nominal;
   // not required
   if (nominal === null) return null;
   const own = ownLength(nominal);

@@ -9,7 +9,26 @@ export type { CompileResult, FormulaProblem } from './compile/index.ts';
 export { limitSets } from './built-in.ts';
 export { defaultJobSheet, openingLimitSet } from './opening-set.ts';
 export { judge } from './judge.ts';
+export { leastTriangle, type LeastTriangle } from './least-triangle.ts';
 export { stepFor } from './reading.ts';
+export { columnConflicts, type ColumnConflict } from './columns.ts';
+export { detailChecks, type DetailCheck } from './detail-checks.ts';
+export { fitUpRange, type FitUpEnd } from './fit-up-range.ts';
+export { overWelding, type OverWelding } from './over-welding.ts';
+export {
+  circumstanceNames,
+  circumstances,
+  unknownService,
+  type Circumstance,
+  type Service,
+} from './circumstance.ts';
+export { normalDensity, normalShare } from './normal.ts';
 export { overallCall, type Overall } from './overall-call.ts';
 export { allowedRange, type AllowedRange } from './allowed-range.ts';
 export { twinSize, specifiedSize, type SpecifiedSize } from './sheet-size.ts';
+export { plainMarks, symbolOf } from './weld-symbol.ts';
+export type * from './weld-symbol.ts';
+export { marksOf, placesOf, sheetFromSymbol, type SymbolPlace } from './weld-symbol-sheet.ts';
+export { misread, mistakes, type Misreading, type Mistake } from './weld-symbol-misread.ts';
+export { parseWeldSymbol } from './parse-weld-symbol.ts';
+export { contours, parseSymbolMarks } from './parse-symbol-marks.ts';
