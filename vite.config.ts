@@ -54,6 +54,8 @@ export default defineConfig({
       thresholds: { branches: 95 },
     },
     setupFiles: [here('./tests/config/same-draws.ts')],
+    // A guard against a hang, not a measure: a property on a busy machine takes its time.
+    testTimeout: 60_000,
     projects: [
       {
         extends: true,

@@ -33,7 +33,7 @@ function built(joint: ButtJoint): Section | null {
 /** Few flaws at once, many, and nearly everything at once. */
 const anyButt = fc.oneof(buttJoints(0.1), buttJoints(0.3), buttJoints(0.6));
 
-describe('Over the whole domain of butt joints', { timeout: 600_000 }, () => {
+describe('Over the whole domain of butt joints', () => {
   test('every outline is simple, closed and counter-clockwise, or the joint is refused by name', () => {
     let kept = 0;
     const asked = runs(20_000);
@@ -182,7 +182,7 @@ describe('Over the whole domain of butt joints', { timeout: 600_000 }, () => {
   });
 });
 
-describe('An everyday butt joint', { timeout: 300_000 }, () => {
+describe('An everyday butt joint', () => {
   test('is never refused', () => {
     fc.assert(
       fc.property(everydayButt, (joint) => {

@@ -63,29 +63,25 @@ function strayed(one: Contour, other: Contour): number {
 }
 
 describe('A fillet', () => {
-  test(
-    'with its two sides exchanged is its own mirror image about the bisector',
-    { timeout: 60_000 },
-    () => {
-      fc.assert(
-        fc.property(evenTee, (joint) => {
-          const here = beadOrRefusal(joint);
-          const there = beadOrRefusal(swapped(joint));
-          if (typeof here === 'string' || typeof there === 'string') {
-            expect(there).toBe(here);
-            return;
-          }
-          const half = (joint.dihedralAngle * Math.PI) / 360;
-          const bisector = point(Math.cos(half), Math.sin(half));
-          const image = reverseContour(mirrorAcross(there, point(0, 0), bisector));
-          expect(image).toHaveLength(here.length);
-          expect(strayed(image, here)).toBeLessThan(1e-9);
-          expect(strayed(here, image)).toBeLessThan(1e-9);
-        }),
-        { numRuns: runs(5_000) },
-      );
-    },
-  );
+  test('with its two sides exchanged is its own mirror image about the bisector', () => {
+    fc.assert(
+      fc.property(evenTee, (joint) => {
+        const here = beadOrRefusal(joint);
+        const there = beadOrRefusal(swapped(joint));
+        if (typeof here === 'string' || typeof there === 'string') {
+          expect(there).toBe(here);
+          return;
+        }
+        const half = (joint.dihedralAngle * Math.PI) / 360;
+        const bisector = point(Math.cos(half), Math.sin(half));
+        const image = reverseContour(mirrorAcross(there, point(0, 0), bisector));
+        expect(image).toHaveLength(here.length);
+        expect(strayed(image, here)).toBeLessThan(1e-9);
+        expect(strayed(here, image)).toBeLessThan(1e-9);
+      }),
+      { numRuns: runs(5_000) },
+    );
+  });
 });
 
 describe('A bead profile', () => {
@@ -157,34 +153,30 @@ describe('A small change of a parameter is a small change of the section', () =>
     [{ endCut: 'square', dihedralAngle: 90 }, 'dihedralAngle', -1],
   ];
 
-  test.each(thresholds)(
-    'about %o, %s moving by %d step',
-    { timeout: 60_000 },
-    (at, field, sign) => {
-      fc.assert(
-        fc.property(everydayFillet, (plain) => {
-          const joint: FilletJoint = { ...plain, undercut1Depth: 0, ...at };
-          const moved = { ...joint, [field]: (joint[field] as number) + sign * step };
-          const before = sectionOrNull(joint);
-          const after = sectionOrNull(moved);
-          if (before === null || after === null) {
-            // a bound may lie right here; everyday joints are seldom at one
-            fc.pre(false);
-            return;
-          }
-          for (const regions of ['plates', 'welds', 'deposits'] as const) {
-            before[regions].forEach((region, i) => {
-              const other = after[regions][i] ?? [];
-              expect(Math.abs(contourArea(region) - contourArea(other))).toBeLessThan(1e-3);
-              // a filled gap counts however thin it is, so a deposit may reach far with no area
-              if (regions !== 'deposits') expect(strayed(other, region)).toBeLessThan(1e-3);
-            });
-          }
-        }),
-        { numRuns: runs(500) },
-      );
-    },
-  );
+  test.each(thresholds)('about %o, %s moving by %d step', (at, field, sign) => {
+    fc.assert(
+      fc.property(everydayFillet, (plain) => {
+        const joint: FilletJoint = { ...plain, undercut1Depth: 0, ...at };
+        const moved = { ...joint, [field]: (joint[field] as number) + sign * step };
+        const before = sectionOrNull(joint);
+        const after = sectionOrNull(moved);
+        if (before === null || after === null) {
+          // a bound may lie right here; everyday joints are seldom at one
+          fc.pre(false);
+          return;
+        }
+        for (const regions of ['plates', 'welds', 'deposits'] as const) {
+          before[regions].forEach((region, i) => {
+            const other = after[regions][i] ?? [];
+            expect(Math.abs(contourArea(region) - contourArea(other))).toBeLessThan(1e-3);
+            // a filled gap counts however thin it is, so a deposit may reach far with no area
+            if (regions !== 'deposits') expect(strayed(other, region)).toBeLessThan(1e-3);
+          });
+        }
+      }),
+      { numRuns: runs(500) },
+    );
+  });
 });
 
 function sectionOrNull(joint: FilletJoint): Section | null {

@@ -38,7 +38,7 @@ const regionsOf = (section: Section): readonly Region[] => [
 const total = (regions: readonly Region[]): number =>
   regions.reduce((sum, region) => sum + contourArea(region), 0);
 
-describe('Over the whole domain of fillet joints', { timeout: 300_000 }, () => {
+describe('Over the whole domain of fillet joints', () => {
   test('every outline is simple, closed and counter-clockwise, or the joint is refused by name', () => {
     let kept = 0;
     const asked = runs(20_000);
@@ -146,7 +146,7 @@ describe('Over the whole domain of fillet joints', { timeout: 300_000 }, () => {
   });
 });
 
-describe('An everyday fillet', { timeout: 300_000 }, () => {
+describe('An everyday fillet', () => {
   test('is never refused', () => {
     fc.assert(
       fc.property(everydayFillet, (joint) => {
