@@ -1,68 +1,71 @@
 import type { Contour, Point } from '../../geometry/index.ts';
 import { add, arcThroughSagitta, cross, line, scale, subtract } from '../../geometry/index.ts';
 import type { Section, Side } from '../../joint/index.ts';
-import type { Check } from '../../limits/index.ts';
+import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import { lineTo, moveTo, pathOf } from './outline-path.ts';
 import type { View } from './view-transform.ts';
 
-/** What the sheet allows of the face, mm; null where it sets no limit. */
+/** The most that is allowed of something, mm, and whether the weld is inside it by every check. */
+export interface Bound {
+  /** null where there is no limit */
+  readonly limit: number | null;
+  readonly holds: boolean;
+}
+
+/** What the sheet allows of the face, and of the root of a butt weld. */
 export interface AllowedBand {
-  /** fillet: sides of the least triangle at the root */
-  readonly leastLeg1: number | null;
-  readonly leastLeg2: number | null;
+  /** fillet: the least triangle at the root */
+  readonly least: LeastTriangle;
   /** greatest convexity of a fillet, greatest reinforcement of a butt weld */
-  readonly most: number | null;
+  readonly most: Bound;
   /** greatest root reinforcement, and greatest depth below flush */
-  readonly mostRoot: number | null;
-  readonly below: number | null;
+  readonly mostRoot: Bound;
+  readonly below: Bound;
+}
+
+/** The tightest least and most that the checks set on the shape of the face. */
+export function allowedBandOf(checks: readonly Check[], measurements: Measurements): AllowedBand {
+  return {
+    least: leastTriangle(checks, measurements),
+    most: mostOf(checks, FACE),
+    mostRoot: mostOf(checks, ROOT),
+    below: mostOf(checks, BELOW),
+  };
 }
 
 type Subject = Check['measurement'];
 
-const THROATS: readonly Subject[] = [
-  'theoreticalThroat',
-  'isoscelesThroat',
-  'effectiveThroat',
-  'actualThroat',
-];
+/** What stands on its limit may be this far past it in binary, mm. */
+const ON_LIMIT = 1e-9;
 
-/** The tightest least and most that the checks set on the shape of the face. */
-export function allowedBandOf(checks: readonly Check[], { values }: Measurements): AllowedBand {
-  const limits = (sense: 'min' | 'max', subjects: readonly Subject[]): number[] =>
-    checks.flatMap(({ measurement, limit, sense: own }) =>
-      limit !== null && own === sense && subjects.includes(measurement) ? [limit] : [],
-    );
-  // A throat a is asked of the leg z = a / cos(ψ/2) of an equal triangle.
-  const half = (((values.dihedralAngle?.value ?? 90) / 2) * Math.PI) / 180;
-  const byThroat = limits('min', THROATS).map((throat) => throat / Math.cos(half));
-  const largest = (all: readonly number[]): number | null =>
-    all.length === 0 ? null : Math.max(...all);
-  const smallest = (all: readonly number[]): number | null =>
-    all.length === 0 ? null : Math.min(...all);
-  return {
-    leastLeg1: largest([...limits('min', ['leg1', 'sizeEqual', 'sizePair.1']), ...byThroat]),
-    leastLeg2: largest([...limits('min', ['leg2', 'sizeEqual', 'sizePair.2']), ...byThroat]),
-    most: smallest(limits('max', ['convexity', ...REINFORCEMENT])),
-    mostRoot: smallest(limits('max', ROOT_REINFORCEMENT)),
-    below: smallest(limits('max', ['underfill'])),
-  };
+function mostOf(checks: readonly Check[], subjects: ReadonlySet<Subject>): Bound {
+  let least: number | null = null;
+  let holds = true;
+  for (const { measurement, sense, limit, margin } of checks) {
+    if (sense !== 'max' || limit === null || !subjects.has(measurement)) continue;
+    least = Math.min(least ?? limit, limit);
+    holds &&= margin !== null && margin >= -ON_LIMIT;
+  }
+  return { limit: least, holds };
 }
 
-const REINFORCEMENT: readonly Subject[] = [
+const FACE: ReadonlySet<Subject> = new Set<Subject>([
+  'convexity',
   'faceReinforcement.toPlate1',
   'faceReinforcement.toPlate2',
   'faceReinforcement.higher',
   'faceReinforcement.lower',
   'faceReinforcement.toes',
-];
-const ROOT_REINFORCEMENT: readonly Subject[] = [
+]);
+const ROOT: ReadonlySet<Subject> = new Set<Subject>([
   'rootReinforcement.toPlate1',
   'rootReinforcement.toPlate2',
   'rootReinforcement.higher',
   'rootReinforcement.lower',
   'rootReinforcement.toes',
-];
+]);
+const BELOW: ReadonlySet<Subject> = new Set<Subject>(['underfill']);
 
 /** The band as drawn: tone inside the weld, tone in the air, and its limits as lines. */
 export interface DrawnBand {
@@ -87,23 +90,26 @@ export function drawnBand(section: Section, band: AllowedBand, view: View): Draw
 function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
   const { bead, toes, surfaces } = side;
   if (bead === null || toes === null) return NO_BAND;
-  const { leastLeg1, leastLeg2, most } = band;
+  const { least: triangle, most } = band;
   const origin = surfaces[0].origin;
   const corners =
-    leastLeg1 === null || leastLeg2 === null
+    triangle.leg1 === null || triangle.leg2 === null
       ? null
       : ([
-          add(origin, scale(surfaces[0].along, leastLeg1)),
-          add(origin, scale(surfaces[1].along, leastLeg2)),
+          add(origin, scale(surfaces[0].along, triangle.leg1)),
+          add(origin, scale(surfaces[1].along, triangle.leg2)),
         ] as const);
   const least: Contour = corners === null ? [] : [line(corners[0], corners[1])];
   // The air is on the root's far side of the chord.
   const rootLeft = cross(subtract(toes[1], toes[0]), subtract(origin, toes[0])) > 0;
   const mostArc: Contour =
-    most === null ? [] : [arcThroughSagitta(toes[0], toes[1], rootLeft ? -most : most)];
+    most.limit === null
+      ? []
+      : [arcThroughSagitta(toes[0], toes[1], rootLeft ? -most.limit : most.limit)];
   const face = pathOf(view, bead);
-  const roomInside = corners !== null && holds(bead, corners, origin);
-  const roomOutside = most !== null && greatestRise(bead, toes, rootLeft ? -1 : 1) <= most;
+  // Past a limit that the weld is outside of there is no room to show.
+  const roomInside = corners !== null && triangle.holds;
+  const roomOutside = most.limit !== null && most.holds;
   return {
     inside: roomInside ? `${face}${lineTo(view, corners[1])}${lineTo(view, corners[0])}Z` : '',
     outside: roomOutside ? `${face}Z${pathOf(view, mostArc)}Z` : '',
@@ -113,67 +119,36 @@ function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
   };
 }
 
-/** Whether the whole face lies beyond the line through the corners, as seen from the root. */
-function holds(bead: Contour, [p, q]: readonly [Point, Point], root: Point): boolean {
-  const side = (point: Point): number => cross(subtract(q, p), subtract(point, p));
-  const rootSide = Math.sign(side(root));
-  return bead.every(
-    (piece) =>
-      side(piece.a) * rootSide <= 1e-9 &&
-      side(piece.b) * rootSide <= 1e-9 &&
-      side(crown(piece)) * rootSide <= 1e-9,
-  );
-}
-
-function greatestRise(bead: Contour, [p, q]: readonly [Point, Point], outward: 1 | -1): number {
-  const chord = subtract(q, p);
-  const size = Math.hypot(chord.x, chord.y);
-  const heights = bead.flatMap((piece) =>
-    [crown(piece), piece.b].map((point) => (outward * cross(chord, subtract(point, p))) / size),
-  );
-  return Math.max(0, ...heights);
-}
-
-function crown({ a, b, bulge }: Contour[number]): Point {
+function buttBand({ face, root }: Section, band: AllowedBand, view: View): DrawnBand {
+  const cap = capBand(face, band.most, band.below, view);
+  const pass = root === null ? NO_BAND : capBand(root, band.mostRoot, NO_BOUND, view);
   return {
-    x: (a.x + b.x) / 2 + ((b.y - a.y) * bulge) / 2,
-    y: (a.y + b.y) / 2 - ((b.x - a.x) * bulge) / 2,
+    inside: cap.inside,
+    outside: cap.outside + pass.outside,
+    limits: cap.limits + pass.limits,
+    least: cap.least,
+    most: cap.most,
   };
 }
 
-function buttBand(section: Section, band: AllowedBand, view: View): DrawnBand {
-  const face = capBand(section.face, band.most, band.below, view);
-  const root = section.root === null ? NO_BAND : capBand(section.root, band.mostRoot, null, view);
-  return {
-    inside: face.inside,
-    outside: face.outside + root.outside,
-    limits: face.limits + root.limits,
-    least: face.least,
-    most: face.most,
-  };
-}
+const NO_BOUND: Bound = { limit: null, holds: true };
 
 /** Straight limits a given height above, and depth below, the line from toe to toe. */
-function capBand(side: Side, most: number | null, below: number | null, view: View): DrawnBand {
+function capBand(side: Side, most: Bound, below: Bound, view: View): DrawnBand {
   const { bead, toes, surfaces } = side;
   if (bead === null || toes === null) return NO_BAND;
   const shifted = (by: number): readonly [Point, Point] => [
     add(toes[0], scale(surfaces[0].normal, by)),
     add(toes[1], scale(surfaces[1].normal, by)),
   ];
-  const [above, under] = [
-    most === null ? null : shifted(most),
-    below === null ? null : shifted(-below),
-  ];
+  const above = most.limit === null ? null : shifted(most.limit);
+  const under = below.limit === null ? null : shifted(-below.limit);
   const face = pathOf(view, bead);
   const close = ([p, q]: readonly [Point, Point]): string =>
     `${lineTo(view, q)}${lineTo(view, p)}Z`;
-  const outward = cross(subtract(toes[1], toes[0]), surfaces[0].normal) > 0 ? 1 : -1;
-  const within = (limit: number | null, way: 1 | -1): boolean =>
-    limit !== null && greatestRise(bead, toes, way) <= limit;
   return {
-    inside: under !== null && within(below, outward === 1 ? -1 : 1) ? face + close(under) : '',
-    outside: above !== null && within(most, outward) ? face + close(above) : '',
+    inside: under !== null && below.holds ? face + close(under) : '',
+    outside: above !== null && most.holds ? face + close(above) : '',
     limits: [above, under]
       .map((pair) => (pair === null ? '' : moveTo(view, pair[0]) + lineTo(view, pair[1])))
       .join(''),

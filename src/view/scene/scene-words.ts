@@ -41,18 +41,18 @@ export function sceneWords(reading: Reading): SceneWords {
     scale: (bar, scale) => once(`scale ${bar} ${scale}`, () => say('scene_scale', { bar, scale })),
     notShown: (count) =>
       count === 1 ? say('scene_not_shown_one') : say('scene_not_shown', { count }),
-    least: ({ leastLeg1, leastLeg2, below }, kind) => {
+    least: ({ least: { leg1, leg2 }, below: { limit } }, kind) => {
       if (kind === 'butt')
-        return below === null ? '' : say('scene_least_cap', { depth: shown(below) });
-      if (leastLeg1 === null || leastLeg2 === null) return '';
-      return leastLeg1 === leastLeg2
-        ? say('scene_least', { leg: shown(leastLeg1) })
-        : say('scene_least_unequal', { leg1: shown(leastLeg1), leg2: shown(leastLeg2) });
+        return limit === null ? '' : say('scene_least_cap', { depth: shown(limit) });
+      if (leg1 === null || leg2 === null) return '';
+      return leg1 === leg2
+        ? say('scene_least', { leg: shown(leg1) })
+        : say('scene_least_unequal', { leg1: shown(leg1), leg2: shown(leg2) });
     },
-    most: ({ most }, kind) =>
-      most === null
+    most: ({ most: { limit } }, kind) =>
+      limit === null
         ? ''
-        : say(kind === 'fillet' ? 'scene_most' : 'scene_most_cap', { height: shown(most) }),
+        : say(kind === 'fillet' ? 'scene_most' : 'scene_most_cap', { height: shown(limit) }),
   };
 }
 
