@@ -1,6 +1,7 @@
 /**
  * The one public face of the floors: joint in; section, measurements and checks out. Pure, no
- * page, runs in plain Node once `npm run build:core` has built it. Views import the floors' own indexes instead.
+ * page; runs in plain Node once `npm run build:core` has built it. Views import the floors' own
+ * indexes instead.
  */
 export {
   build,
