@@ -97,7 +97,7 @@ function parseSize(value: unknown): JobSheet['size'] {
 }
 
 /** A fillet of no size is no fillet. */
-function parseSizeLength(value: unknown, path: string): SheetLength {
+export function parseSizeLength(value: unknown, path: string): SheetLength {
   const length = parseLength(value, path);
   if (enteredToMm(length) <= 0) throw new LimitsError(path, { key: 'limits_data_no_size' });
   return length;
@@ -149,7 +149,7 @@ function parseTolerance<T>(
   return { minus: read(minus, joined(path, 'minus')), plus: read(plus, joined(path, 'plus')) };
 }
 
-function parseLength(value: unknown, path: string): SheetLength {
+export function parseLength(value: unknown, path: string): SheetLength {
   const fields = fieldsOf(value, path);
   const unit = choiceOf(fields['unit'], ['mm', 'in', 'in64'], joined(path, 'unit'));
   const length = numberOf(fields['value'], joined(path, 'value'), 0, longest[unit]);

@@ -5,7 +5,7 @@ import type { Measurement } from './measurement.ts';
 import { measuredArea, measuredMass } from './witness.ts';
 
 /** Steel, 7850 kg/m³, as kg per metre of weld and mm² of section. */
-const STEEL = 7850e-6;
+export const STEEL = 7850e-6;
 
 const sum = (regions: readonly Region[]): number =>
   regions.reduce((total, region) => total + contourArea(region), 0);

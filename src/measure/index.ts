@@ -1,4 +1,5 @@
 export * from './measurement.ts';
+export { STEEL } from './area.ts';
 export { measure } from './measure.ts';
 export { measureButt } from './measure-butt.ts';
 export { measureFillet } from './measure-fillet.ts';

@@ -51,6 +51,9 @@ function composed(): readonly string[] {
     ...['accept', 'reject', 'refer', 'notAssessed'].map((call) => `bench_call_${call}`),
     ...['seen', 'memory', 'invented', 'sheet'].map((status) => `bench_status_${status}`),
     ...['rounded', 'sharp'].map((shape) => `bench_shape_${shape}`),
+    ...['fillet', 'square', 'v', 'bevel', 'u', 'j', 'backrun', 'strip'].map(
+      (kind) => `symbol_kind_${kind}`,
+    ),
     ...[
       'tee',
       'lap',
@@ -76,7 +79,7 @@ describe('words', () => {
     const written = sources('src').flatMap((source) =>
       [
         ...source.matchAll(
-          /['"`]((?:bench|measure|limits|joint_error|scene|lesson|units)_\w*[a-zA-Z0-9])['"`]/g,
+          /['"`]((?:bench|measure|limits|joint_error|scene|lesson|units|symbol)_\w*[a-zA-Z0-9])['"`]/g,
         ),
       ].map(([, key]) => key ?? ''),
     );
