@@ -1,6 +1,6 @@
 import type { Joint } from '../joint/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
-import type { JobSheet } from '../limits/index.ts';
+import type { JobSheet, LimitSet } from '../limits/index.ts';
 
 /** The whole bench as one plain JSON document: permalink, file, lesson start and test speak it. */
 export interface BenchDocument {
@@ -10,6 +10,8 @@ export interface BenchDocument {
   /** the outline held to compare with */
   readonly held: Joint | null;
   readonly construction: readonly ConstructionName[];
+  /** the limit set that the sheet names, when it is a person's own: a link is whole in itself */
+  readonly limits?: LimitSet;
 }
 
 /** Shown on a bench that says nothing else. */

@@ -12,6 +12,7 @@ import type { BenchDocument } from './bench-document.ts';
 import { measurementsOf, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
 import { limitSetOf } from './limit-sets.ts';
+import { ownSetOf, sourceOf } from './own-sets.svelte.ts';
 import { steadyChecks, steadyList } from './steady.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
 
@@ -92,7 +93,13 @@ export class BenchSession {
   }
   /** The bench as it was last settled on: what is kept, linked and saved. */
   get document(): BenchDocument {
-    return { version: 1, ...this.#history.present, construction: this.#construction };
+    const own = ownSetOf(this.#history.present.sheet.limitSet);
+    return {
+      version: 1,
+      ...this.#history.present,
+      construction: this.#construction,
+      ...(own === undefined ? {} : { limits: sourceOf(own) }),
+    };
   }
 
   /** The handle or scale of a parameter was taken in hand, or let go. */

@@ -1,4 +1,5 @@
 import { openingLimitSet, type CompiledLimitSet } from '../limits/index.ts';
+import { ownSetOf } from './own-sets.svelte.ts';
 
 /** Every set that comes with the program, once a sheet has asked for one that the page did not open with. */
 let all: readonly CompiledLimitSet[] | null = null;
@@ -11,6 +12,6 @@ export async function fetchLimitSet(id: string): Promise<void> {
   if (id !== openingLimitSet.id) all ??= (await import('./all-limit-sets.ts')).limitSets;
 }
 
-/** The set of that name; undefined when there is none. */
+/** The set of that name, a person's own included; undefined when there is none. */
 export const limitSetOf = (id: string): CompiledLimitSet | undefined =>
-  id === openingLimitSet.id ? openingLimitSet : all?.find((set) => set.id === id);
+  id === openingLimitSet.id ? openingLimitSet : (all?.find((set) => set.id === id) ?? ownSetOf(id));

@@ -1,17 +1,18 @@
 import { JointError, parseJoint } from '../joint/index.ts';
 import { constructionNames, type ConstructionName } from '../lesson/index.ts';
-import { LimitsError, parseJobSheet } from '../limits/index.ts';
+import { LimitsError, parseJobSheet, type JobSheet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
 import { HASH, startingConstruction, type BenchDocument } from './bench-document.ts';
 import { fetchKind, sectionOf } from './built.ts';
-import { fetchLimitSet } from './limit-sets.ts';
+import { ANY_OTHER, fetchLimitSet, limitSetOf } from './limit-sets.ts';
+import { putOwnSet, sourceOf } from './own-sets.svelte.ts';
 
 export type ReadDocument =
   | { readonly ok: true; readonly document: BenchDocument }
   | { readonly ok: false; readonly why: Message };
 
-/** A bench is about 2 kB; what is longer than this is something else. */
-export const LONGEST = 40_000;
+/** A bench is about 2 kB, a limit set of one's own some tens more; what is longer than this is something else. */
+export const LONGEST = 400_000;
 
 /** The document in a text (a file, the shelf, a decoded link), or why there is none. */
 export async function readDocument(text: string): Promise<ReadDocument> {
@@ -39,12 +40,38 @@ async function documentFrom(value: unknown): Promise<ReadDocument> {
       await fetchKind(one.kind);
       sectionOf(one);
     }
-    const sheet = parseJobSheet(record['sheet']);
+    const sheet = await withOwnLimits(parseJobSheet(record['sheet']), record['limits']);
     await fetchLimitSet(sheet.limitSet);
     const shown = construction(record['construction']);
     return { ok: true, document: { version: 1, joint, sheet, held, construction: shown } };
   } catch (error) {
     return { ok: false, why: reasonOf(error) };
+  }
+}
+
+/**
+ * The sheet with the limit set that came along put in, under another id when a different set goes
+ * by that one here: what a person wrote is never replaced by what a link brings.
+ */
+async function withOwnLimits(sheet: JobSheet, value: unknown): Promise<JobSheet> {
+  if (value === undefined) return sheet;
+  const { checkLimits } = await import('./read-limits.ts');
+  const read = await checkLimits(value);
+  if (!read.ok) {
+    const [problem] = read.problems;
+    throw new LimitsError(problem?.path ?? '', problem?.reason ?? { key: 'limits_data_no_record' });
+  }
+  await fetchLimitSet(ANY_OTHER);
+  const source = JSON.stringify(sourceOf(read.compiled));
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? read.set.id : `${read.set.id}-${n}`;
+    const here = limitSetOf(id);
+    const same = { ...read.compiled, id };
+    if (here !== undefined && JSON.stringify({ ...sourceOf(here), id: read.set.id }) !== source) {
+      continue;
+    }
+    if (here === undefined) putOwnSet(same);
+    return { ...sheet, limitSet: id };
   }
 }
 

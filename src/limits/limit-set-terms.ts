@@ -1,0 +1,24 @@
+import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import type { Subject } from './limit-set.ts';
+
+/** The words that a limit set may use, field by field: one list for the reader, the schema and the form. */
+export const statuses = ['seen', 'memory', 'invented'] as const;
+export const confidences = ['high', 'medium'] as const;
+export const kinds = ['fillet', 'butt'] as const;
+export const stages = ['fitUp', 'welded'] as const;
+export const products = ['plate', 'pipe'] as const;
+export const datums = ['higher', 'lower', 'toes'] as const;
+export const standIns = ['throat', 'leg'] as const;
+export const columns = ['mm', 'in'] as const;
+export const formulaColumns = ['mm', 'in', 'any'] as const;
+/** What the symbols of a set may be called. */
+export const symbolName = /^[a-z][a-z0-9]{0,20}$/iu;
+
+const shownOnly = new Set(measurementIds.filter((id) => !measurementCatalogue[id].judged));
+
+/** Everything that a requirement may be put to: what the catalogue judges, and what `judge` works out. */
+export const judgedSubjects: readonly Subject[] = [
+  ...measurementIds.filter((id) => !shownOnly.has(id)),
+  'misalignment',
+  'angleDeparture',
+];

@@ -1,0 +1,149 @@
+import { readFileSync } from 'node:fs';
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { LimitSet } from '../../src/limits/index.ts';
+import { writeDocument, type BenchDocument } from '../../src/state/bench-document.ts';
+import { BenchSession } from '../../src/state/bench.svelte.ts';
+import { limitSetOf } from '../../src/state/limit-sets.ts';
+import { OwnLimitsSession, writeLimits } from '../../src/state/own-limits.svelte.ts';
+import { dropOwnSet, ownSetOf, ownSets } from '../../src/state/own-sets.svelte.ts';
+import { readDocument } from '../../src/state/read-document.ts';
+import type { Shelf } from '../../src/state/shelf.ts';
+import { startingBench } from '../../src/state/start.ts';
+
+const house = JSON.parse(readFileSync('src/limits/sets/lock-gate-house.json', 'utf8')) as LimitSet;
+const words = { name: 'Sluice 5', about: 'Our own.' };
+
+function shelf(refuses = false): Shelf & { readonly kept: Map<string, string> } {
+  const kept = new Map<string, string>();
+  return {
+    kept,
+    read: (name) => kept.get(name) ?? null,
+    write: (name, text) => {
+      if (!refuses) kept.set(name, text);
+      return !refuses;
+    },
+  };
+}
+const withLimit = (set: LimitSet, mm: string): LimitSet => ({
+  ...set,
+  criteria: set.criteria.map((one) => (one.id === 'leg1-most' ? { ...one, max: { mm } } : one)),
+});
+
+beforeEach(() => {
+  for (const { id } of ownSets()) dropOwnSet(id);
+});
+
+describe('limit sets of one’s own', () => {
+  it('start from a set there is, under a name and an id of their own', async () => {
+    const own = new OwnLimitsSession(shelf());
+    expect(await own.start(house, words)).toBe('lock-gate-house-own');
+    expect(await own.start(house, words)).toBe('lock-gate-house-own-2');
+    expect(own.all.map(({ draft }) => draft.name)).toEqual(['Sluice 5', 'Sluice 5']);
+    expect(ownSetOf('lock-gate-house-own')?.criteria).toEqual(house.criteria);
+  });
+
+  it('are judged by as soon as they are right, and by their last right state while they are not', async () => {
+    const own = new OwnLimitsSession(shelf());
+    const id = await own.start(house, words);
+    const draft = { ...house, ...words, id };
+    await own.change(withLimit(draft, 'sheetLeg1 + 1 mm'));
+    expect(own.all[0]?.problems).toEqual([]);
+    await own.change(withLimit(draft, 'sheetLeg1 + '));
+    expect(own.all[0]?.problems[0]).toMatchObject({
+      path: expect.stringMatching(/max\.mm$/) as string,
+    });
+    const row = limitSetOf(id)?.criteria.find((one) => one.id === 'leg1-most');
+    expect(row?.max).toEqual({ mm: 'sheetLeg1 + 1 mm' });
+  });
+
+  it('are kept wrong as they are, and taken down again', async () => {
+    const place = shelf();
+    const own = new OwnLimitsSession(place);
+    const id = await own.start(house, words);
+    await own.change(withLimit({ ...house, ...words, id }, 'half a'));
+    const again = new OwnLimitsSession(place);
+    expect(await again.open()).toBeNull();
+    expect(again.all).toHaveLength(1);
+    expect(again.all[0]?.draft.criteria.find((one) => one.id === 'leg1-most')?.max).toEqual({
+      mm: 'half a',
+    });
+    expect(again.all[0]?.problems).toHaveLength(1);
+  });
+
+  it('are put aside and said when what is kept can’t be read', async () => {
+    const place = shelf();
+    place.kept.set('toeline.limits', '[{');
+    expect(await new OwnLimitsSession(place).open()).toEqual({
+      key: 'bench_limits_kept_unreadable',
+    });
+    expect(place.kept.get('toeline.limits.unreadable')).toBe('[{');
+  });
+
+  it('go on when the shelf refuses, which is said', async () => {
+    const own = new OwnLimitsSession(shelf(true));
+    await own.start(house, words);
+    expect(own.refused).toBe(true);
+    expect(own.all).toHaveLength(1);
+  });
+
+  it('come in from a file beside what is here, or not at all', async () => {
+    const own = new OwnLimitsSession(shelf());
+    await own.start(house, words);
+    expect(await own.bringIn(writeLimits(house))).toEqual({ id: 'lock-gate-house-own-2' });
+    const before = own.all;
+    const bad = await own.bringIn('{"version": 2}');
+    expect('problems' in bad && bad.problems[0]?.line).toBe(1);
+    expect(own.all).toBe(before);
+  });
+
+  it('are gone once removed', async () => {
+    const place = shelf();
+    const own = new OwnLimitsSession(place);
+    const id = await own.start(house, words);
+    own.remove(id);
+    expect(own.all).toEqual([]);
+    expect(ownSetOf(id)).toBeUndefined();
+    expect(place.kept.get('toeline.limits')).toBe('[]');
+  });
+});
+
+describe('a bench that is judged by a set of one’s own', () => {
+  async function documentWith(mm: string): Promise<BenchDocument> {
+    const own = new OwnLimitsSession(shelf());
+    const id = await own.start(withLimit(house, mm), words);
+    const bench = new BenchSession(startingBench());
+    bench.setSheet({ ...bench.sheet, limitSet: id });
+    return bench.document;
+  }
+
+  it('carries it, so that a link is whole in itself', async () => {
+    const document = await documentWith('sheetLeg1 + 2 mm');
+    expect(document.limits?.id).toBe('lock-gate-house-own');
+    dropOwnSet('lock-gate-house-own');
+    const read = await readDocument(writeDocument(document));
+    expect(read.ok && read.document.sheet.limitSet).toBe('lock-gate-house-own');
+    expect(limitSetOf('lock-gate-house-own')?.name).toBe('Sluice 5');
+  });
+
+  it('brings it in under another id where a different one goes by that id here', async () => {
+    const document = await documentWith('sheetLeg1 + 2 mm');
+    dropOwnSet('lock-gate-house-own');
+    await documentWith('sheetLeg1 + 3 mm');
+    const read = await readDocument(writeDocument(document));
+    expect(read.ok && read.document.sheet.limitSet).toBe('lock-gate-house-own-2');
+    const limit = (id: string) =>
+      limitSetOf(id)?.criteria.find((one) => one.id === 'leg1-most')?.max?.mm;
+    expect(limit('lock-gate-house-own')).toBe('sheetLeg1 + 3 mm');
+    expect(limit('lock-gate-house-own-2')).toBe('sheetLeg1 + 2 mm');
+    // the same one again is no second one
+    const again = await readDocument(writeDocument(document));
+    expect(again.ok && again.document.sheet.limitSet).toBe('lock-gate-house-own-2');
+  });
+
+  it('is refused with what is wrong when the set that it carries is', async () => {
+    const document = await documentWith('sheetLeg1 + 2 mm');
+    const bad = { ...document, limits: { ...document.limits, version: 9 } };
+    const read = await readDocument(JSON.stringify(bad));
+    expect(read).toEqual({ ok: false, why: { key: 'limits_data_other_version' } });
+  });
+});
