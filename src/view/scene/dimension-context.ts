@@ -34,6 +34,8 @@ export interface DimensionContext {
   /** measurements that the sheet sets a limit on */
   readonly judged: ReadonlySet<MeasurementId>;
   readonly lit: MeasurementId | null;
+  /** the throat that decides; null when it is none that is drawn */
+  readonly governing: MeasurementId | null;
   readonly show: Construction;
   readonly view: View;
   readonly sheet: Sheet;
@@ -47,27 +49,30 @@ export const NOTHING = 5e-4;
 export function tonesOf(
   checks: readonly Check[],
   measurements: Measurements,
+  step: MeasurementId,
 ): ReadonlyMap<MeasurementId, Tone> {
   const tones = new Map<MeasurementId, Tone>();
   for (const { measurement, call } of checks) {
     if (call !== 'reject' && call !== 'refer') continue;
-    for (const id of drawnAs(measurement, measurements)) {
+    for (const id of drawnAs(measurement, measurements, step)) {
       if (tones.get(id) !== 'reject') tones.set(id, call);
     }
   }
   return tones;
 }
 
-/** The measurements that a check's subject is drawn as. */
+/** The measurements that a check's subject is drawn as; `step` is the one that misalignment is read from. */
 export function drawnAs(
   subject: Check['measurement'],
   { values }: Measurements,
+  step: MeasurementId,
 ): readonly MeasurementId[] {
   const present = (ids: readonly MeasurementId[]): readonly MeasurementId[] =>
     ids.filter((id) => values[id] !== undefined);
   switch (subject) {
     case 'misalignment':
-      return sameStep(values) ? present(['faceStep']) : present(['faceStep', 'rootStep']);
+      // Plates of one thickness step alike everywhere, and it is written at the face.
+      return present([sameStep(values, step) ? 'faceStep' : step]);
     case 'angleDeparture':
       return present(['dihedralAngle', 'angularMisalignment']);
     case 'toeAngle':
@@ -87,10 +92,7 @@ export function drawnAs(
 const SAME_THROAT = 5e-3;
 
 /** The throat that one is drawn as: an equal one of the two that are always drawn, or itself. */
-export function sameThroat(
-  id: 'effectiveThroat' | 'isoscelesThroat',
-  values: Measurements['values'],
-): MeasurementId {
+function sameThroat(id: MeasurementId, values: Measurements['values']): MeasurementId {
   const own = values[id]?.value ?? Infinity;
   const candidates = ['theoreticalThroat', 'actualThroat'] as const;
   const equal = candidates.find(
@@ -99,12 +101,39 @@ export function sameThroat(
   return equal ?? id;
 }
 
+const judgedThroats: ReadonlySet<Check['measurement']> = new Set<Check['measurement']>([
+  'isoscelesThroat',
+  'theoreticalThroat',
+  'effectiveThroat',
+  'actualThroat',
+]);
+
+/**
+ * The throat that decides, as it is drawn: what the first check of a least throat was put to, which
+ * is the deep one where penetration counts; null when that is a triangle that no dimension shows.
+ * Without such a check, the effective one.
+ */
+export function governingThroat(
+  checks: readonly Check[],
+  { values }: Measurements,
+): MeasurementId | null {
+  const check = checks.find(
+    ({ sense, measurement }) => sense === 'min' && judgedThroats.has(measurement),
+  );
+  if (check === undefined) return sameThroat('effectiveThroat', values);
+  const put = check.measured ?? Infinity;
+  const id = [check.measurement as MeasurementId, 'deepThroat' as const].find(
+    (throat) => Math.abs((values[throat]?.value ?? -Infinity) - put) < SAME_THROAT,
+  );
+  return id === undefined ? null : sameThroat(id, values);
+}
+
 /** Steps that differ by less than this are one step, written once, mm. */
 const SAME_STEP = 5e-3;
 
-/** Whether face and root of a butt joint step by the same amount, as plates of one thickness do. */
-export function sameStep({ faceStep, rootStep }: Measurements['values']): boolean {
-  return Math.abs((faceStep?.value ?? 0) - (rootStep?.value ?? 0)) < SAME_STEP;
+/** Whether a butt joint steps by the same amount there and on its face, as plates of one thickness do. */
+export function sameStep(values: Measurements['values'], step: MeasurementId): boolean {
+  return Math.abs((values.faceStep?.value ?? 0) - (values[step]?.value ?? 0)) < SAME_STEP;
 }
 
 /** A measurement with what its dimension asks for; null when there is nothing to show. */

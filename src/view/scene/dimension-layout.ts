@@ -76,7 +76,8 @@ function place(
       list && neverDropped(request)
         ? listed(sheet, lettering, request)
         : (knownPlace(sheet, lettering, request, before) ??
-          cheapest(sheet, lettering, request, TOO_UGLY));
+          cheapest(sheet, lettering, request, TOO_UGLY) ??
+          onItsLine(sheet, lettering, request));
     if (placement === null) {
       dropped.push(request);
       continue;
@@ -113,6 +114,16 @@ function cheapest(
     offerAll(search, request, wording);
   }
   return search.best;
+}
+
+/** Where a text goes that found no place past its arrow and is not to be left out: on its line, or past it at any price. */
+function onItsLine(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+): Placement | null {
+  if (request.kind !== 'running' || request.label !== 'endOrOn') return null;
+  return cheapest(sheet, lettering, { ...request, label: 'on' }, Infinity);
 }
 
 /** The cheapest place at any price, free paper included. */

@@ -50,7 +50,8 @@ export interface RunningRequest extends Request {
   readonly kind: 'running';
   readonly from: Point;
   readonly to: Point;
-  readonly label: 'on' | 'end';
+  /** endOrOn: on the line only if there is no fair place past the arrow; never left out */
+  readonly label: 'on' | 'end' | 'endOrOn';
 }
 
 /** An angle at `vertex` from `start` to `end`, radians on the screen, `end` beyond `start` clockwise. */

@@ -1,10 +1,10 @@
 import { dot, length, scale, subtract } from '../../geometry/index.ts';
+import type { MeasurementId } from '../../measure/index.ts';
 import {
   angleRequest,
   type DimensionContext,
   onScreen,
   pressing,
-  sameThroat,
   wanted,
 } from './dimension-context.ts';
 import type { DimensionRequest, RunningRequest } from './dimension-request.ts';
@@ -15,6 +15,7 @@ import { toPx } from './view-transform.ts';
 /** Order of placing; the last are the first to be dropped. */
 const RANK = {
   leg: 10,
+  governing: 15,
   throat: 20,
   flaw: 30,
   gap: 34,
@@ -107,17 +108,17 @@ const THROATS = [
 
 /**
  * Throats run from the root, their common origin, one arrow each. Theoretical
- * and actual are always drawn, the effective one where it is neither of them,
- * the rest only when they are pointed at or out of limit.
+ * and actual are always drawn, the one that governs where it is neither of
+ * them, the rest only when they are pointed at or out of limit.
  */
 function throatDimensions(context: DimensionContext): readonly DimensionRequest[] {
-  const { show, measurements, words } = context;
-  const governing = sameThroat('effectiveThroat', measurements.values);
+  const { show, words, governing } = context;
   const requests: DimensionRequest[] = [];
   for (const id of THROATS) {
     const always = id === 'theoreticalThroat' || id === 'actualThroat' || id === governing;
     if (!(show.throats && always) && !pressing(context, id)) continue;
-    const want = wanted(context, id, 'distance', RANK.throat);
+    const rank = id === governing ? RANK.governing : RANK.throat;
+    const want = wanted(context, id, 'distance', rank);
     if (want === null) continue;
     const { asked, witness } = want;
     const names = [
@@ -131,11 +132,20 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
       kind: 'running',
       from: toPx(context.view, witness.from),
       to: toPx(context.view, witness.to),
-      label: id === 'actualThroat' ? 'end' : 'on',
+      label: labelOf(id, governing),
     };
     requests.push(request);
   }
   return requests;
+}
+
+/**
+ * Throats that differ run close to one another, so a text on one is in the way of the next: only the
+ * theoretical one carries it on its line, the one that governs where nothing else will do.
+ */
+function labelOf(id: MeasurementId, governing: MeasurementId | null): RunningRequest['label'] {
+  if (id === 'actualThroat') return 'end';
+  return id === governing && id !== 'theoreticalThroat' ? 'endOrOn' : 'on';
 }
 
 /** Undercut, overlap, gap and penetration: small dimensions set beside what they measure. */

@@ -30,13 +30,16 @@ function steps(context: DimensionContext): readonly DimensionRequest[] {
   for (const [id, side] of [
     ['faceStep', section.face],
     ['rootStep', section.root],
+    ['centrelineOffset', section.face],
   ] as const) {
     if (side === null) continue;
     // Plates of one thickness have the same step on both sides; it is written once.
-    if (id === 'rootStep' && sameStep(measurements.values) && context.lit !== id) continue;
+    if (id !== 'faceStep' && sameStep(measurements.values, id) && context.lit !== id) continue;
+    // Nobody sees a mid-plane: its step is drawn only where it is what is judged.
+    if (id === 'centrelineOffset' && !context.judged.has(id) && context.lit !== id) continue;
     const want = wanted(context, id, 'distance', RANK.step);
     if (want === null) continue;
-    const rises = (want.measurement.value ?? 0) > 0 === (id === 'faceStep');
+    const rises = (want.measurement.value ?? 0) > 0 === (id !== 'rootStep');
     const back = rises ? 0 : 1;
     const past = pastSide(context, side, back, want.witness.from);
     requests.push({

@@ -2,12 +2,18 @@ import type { Contour, Point } from '../../geometry/index.ts';
 import { contourLength, pointAtLength } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
-import type { Measurements } from '../../measure/index.ts';
+import type { MeasurementId, Measurements } from '../../measure/index.ts';
 import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
 import { bandCaptions } from './band-captions.ts';
 import type { Construction } from './construction.ts';
 import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
-import { type DimensionContext, drawnAs, type SceneWords, tonesOf } from './dimension-context.ts';
+import {
+  type DimensionContext,
+  drawnAs,
+  governingThroat,
+  type SceneWords,
+  tonesOf,
+} from './dimension-context.ts';
 import { costsOf, type LayoutCosts, layOut } from './dimension-layout.ts';
 import {
   type DimensionRequest,
@@ -36,6 +42,8 @@ export interface SceneInput {
   readonly section: Section;
   readonly measurements: Measurements;
   readonly checks: readonly Check[];
+  /** the step between the plates that misalignment is read from */
+  readonly misalignedStep: MeasurementId;
   readonly sheet: Sheet;
   readonly show: Construction;
   readonly band: AllowedBand | null;
@@ -156,15 +164,16 @@ function dimensionRequests(
   view: View,
   band: ReturnType<typeof drawnBand>,
 ): readonly DimensionRequest[] {
-  const { section, measurements, show, sheet, words, lit } = input;
+  const { section, measurements, checks, misalignedStep: step, show, sheet, words, lit } = input;
   const context: DimensionContext = {
     section,
     measurements,
-    tones: tonesOf(input.checks, measurements),
+    tones: tonesOf(checks, measurements, step),
     judged: new Set(
-      input.checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements)]),
+      checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements, step)]),
     ),
-    lit: lit === null ? null : (drawnAs(lit, measurements)[0] ?? null),
+    lit: lit === null ? null : (drawnAs(lit, measurements, step)[0] ?? null),
+    governing: section.kind === 'fillet' ? governingThroat(checks, measurements) : null,
     show,
     view,
     sheet,

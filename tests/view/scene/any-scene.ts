@@ -46,6 +46,7 @@ export function sceneOf(
     section,
     measurements: measure(section),
     checks: [],
+    misalignedStep: 'centrelineOffset',
     sheet: sheetOf(width, height, manner),
     show: everything,
     band: null,

@@ -2,6 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Contour, type Point, pointAt, segmentLength } from '../../../src/geometry/index.ts';
 import type { Section } from '../../../src/joint/index.ts';
+import {
+  defaultJobSheet,
+  judge,
+  openingLimitSet,
+  type Check,
+  type JobSheet,
+  type SheetLength,
+} from '../../../src/limits/index.ts';
+import { measure, type MeasurementId } from '../../../src/measure/index.ts';
 import { tonesOf } from '../../../src/view/scene/dimension-context.ts';
 import { plateCuts } from '../../../src/view/scene/plate-cuts.ts';
 import { composeScene, type Scene } from '../../../src/view/scene/scene.ts';
@@ -70,7 +79,7 @@ describe('Over any joint, at phone, laptop and wall size,', { timeout: 1_200_000
         for (const size of SIZES) {
           const input = sceneOf(section, { checks, lit }, size);
           const drawn = new Set(composeScene(input).dimensions.map(({ key }) => key));
-          for (const id of tonesOf(checks, input.measurements).keys()) {
+          for (const id of tonesOf(checks, input.measurements, input.misalignedStep).keys()) {
             const measured = input.measurements.values[id];
             const drawable =
               measured?.value != null &&
@@ -100,6 +109,14 @@ const keysOf = (scene: Scene): readonly string[] => scene.dimensions.map(({ key 
 const labelled = (scene: Scene, key: string) =>
   scene.dimensions.find((dimension) => dimension.key === key);
 
+const mm = (value: number): SheetLength => ({ unit: 'mm', value });
+
+/** What the opening limit set says of a section whose sheet asks for legs of that many mm. */
+function judgedBy(section: Section, leg: number, change: Partial<JobSheet> = {}): readonly Check[] {
+  const size = { as: 'leg', first: mm(leg), second: null } as const;
+  return judge(measure(section), { ...defaultJobSheet(), size, ...change }, openingLimitSet);
+}
+
 describe('The drawing of a plain tee', () => {
   test('shows both legs, both throats and the convexity with their values', () => {
     const scene = composeScene(sceneOf(tee({ convexity: 1 })));
@@ -121,6 +138,32 @@ describe('The drawing of a plain tee', () => {
     const scene = composeScene(sceneOf(tee({ convexity: 1 })));
     expect(labelled(scene, 'theoreticalThroat')?.name).toContain('governs');
     expect(labelled(scene, 'actualThroat')?.name).not.toContain('governs');
+  });
+
+  test('says of the throat that the sheet judges that it governs, not of a longer one', () => {
+    // Legs of 12 and 6 where equal ones of 7 are asked for: the chord lies 12·6/√180 = 5.37 off,
+    // but the equal-leg triangle that fits is the one of a 6 mm fillet, 6/√2 = 4.24.
+    const section = tee({ leg1: 12, leg2: 6 });
+    const scene = composeScene(sceneOf(section, { checks: judgedBy(section, 7) }));
+    expect(labelled(scene, 'isoscelesThroat')?.value).toBe('4.24');
+    expect(labelled(scene, 'isoscelesThroat')?.name).toContain('governs');
+    expect(labelled(scene, 'theoreticalThroat')?.value).toBe('5.37');
+    expect(labelled(scene, 'theoreticalThroat')?.name).not.toContain('governs');
+  });
+
+  test('says of the deep throat that it governs where proven penetration counts', () => {
+    const section = tee({ rootPenetration: 2, convexity: 1 });
+    const checks = judgedBy(section, 7, { penetrationProven: true });
+    const scene = composeScene(sceneOf(section, { checks }));
+    expect(labelled(scene, 'deepThroat')?.name).toContain('governs');
+  });
+
+  test('says of no throat that it governs where the triangle judged is none of those drawn', () => {
+    // 8 : 5 asked for, 8 : 8 welded: the triangle in that ratio is not the one that reaches the toes.
+    const section = tee();
+    const size = { as: 'leg', first: mm(8), second: mm(5) } as const;
+    const scene = composeScene(sceneOf(section, { checks: judgedBy(section, 8, { size }) }));
+    expect(scene.dimensions.filter(({ name }) => name.includes('governs'))).toEqual([]);
   });
 
   test('writes the theoretical throat inside the weld in ink and the legs in the air', () => {
@@ -226,6 +269,30 @@ describe('The drawing of a butt joint', () => {
     const unlike = composeScene(sceneOf(butt({ t2: 13, offset: 0.5 })));
     expect(keysOf(unlike)).toContain('faceStep');
     expect(keysOf(unlike)).not.toContain('rootStep');
+  });
+
+  test('draws and colours only the step that misalignment is read from, the other plain', () => {
+    // Plates of 12 and 10 whose mid-planes stand 2 apart: the face steps by 1, the root by 3.
+    const section = butt({ t1: 12, t2: 10, offset: 2 });
+    const checks = [check('misalignment', 'reject')];
+    const toneOf = (misalignedStep: MeasurementId): unknown => {
+      const scene = composeScene(sceneOf(section, { checks, misalignedStep }));
+      return ['faceStep', 'rootStep', 'centrelineOffset'].map(
+        (key) => labelled(scene, key)?.tone ?? null,
+      );
+    };
+    expect(toneOf('faceStep')).toEqual(['reject', 'plain', null]);
+    expect(toneOf('rootStep')).toEqual(['plain', 'reject', null]);
+    expect(toneOf('centrelineOffset')).toEqual(['plain', 'plain', 'reject']);
+  });
+
+  test('lights the step that is judged', () => {
+    const section = butt({ t1: 12, t2: 10, offset: 2 });
+    const scene = composeScene(
+      sceneOf(section, { lit: 'misalignment', misalignedStep: 'rootStep' }),
+    );
+    expect(labelled(scene, 'rootStep')?.lit).toBe(true);
+    expect(labelled(scene, 'faceStep')?.lit).toBe(false);
   });
 
   test('shows the reinforcement that the sheet judges', () => {
