@@ -1,6 +1,7 @@
 import type { Measurements } from '../measure/index.ts';
+import { enteredToMm } from '../units/index.ts';
 import { grooveChecks } from './groove-checks.ts';
-import type { JobSheet } from './job-sheet.ts';
+import type { JobSheet, SheetLength, Toleranced } from './job-sheet.ts';
 import type { Check } from './judging.ts';
 import type { CompiledLimitSet } from './limit-set.ts';
 import { prepareLimits, type Scope } from './prepare.ts';
@@ -20,7 +21,7 @@ export function judge(
 ): readonly Check[] {
   const { section, values } = measurements;
   const size = specifiedSize(sheet);
-  const scope: Scope = { values, sheet: sheetValues(size) };
+  const scope: Scope = { values, sheet: sheetValues(size, sheet) };
   const made = setChecks(measurements, sheet, prepareLimits(limits), scope);
   const ofSet = made.map(({ check }) => check);
   if (section.kind === 'butt') {
@@ -49,9 +50,22 @@ export function judge(
   return [...legs, ...throat, ...ofSet];
 }
 
-const sheetValues = ({ leg1, leg2, isoscelesThroat, angle }: SpecifiedSize): Scope['sheet'] => ({
+const sheetValues = (
+  { leg1, leg2, isoscelesThroat, angle }: SpecifiedSize,
+  { groove }: JobSheet,
+): Scope['sheet'] => ({
   sheetLeg1: leg1,
   sheetLeg2: leg2,
   sheetThroat: isoscelesThroat,
   sheetAngle: angle,
+  sheetRootOpening: lengthAsked(groove.rootOpening),
+  sheetRootFace: lengthAsked(groove.rootFace),
+  sheetGrooveAngle: groove.grooveAngle.drawn ?? groove.grooveAngle.nominal ?? Number.NaN,
+  sheetBevelAngle: groove.bevelAngle.drawn ?? groove.bevelAngle.nominal ?? Number.NaN,
 });
+
+/** The fit-up is held to what is drawn, or to the WPS where the drawing says nothing of its own. */
+function lengthAsked({ nominal, drawn }: Toleranced<SheetLength>): number {
+  const asked = drawn ?? nominal;
+  return asked === null ? Number.NaN : enteredToMm(asked);
+}

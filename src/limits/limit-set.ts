@@ -22,6 +22,8 @@ export interface Criterion {
   readonly product?: 'plate' | 'pipe';
   /** arrangements or preparations that it is for; all when left out */
   readonly forms?: readonly string[];
+  /** Butt joints with a backing strip, or without; both when left out. */
+  readonly backing?: 'none' | 'strip';
   /** Circumstances that the sheet has to give, in which the row counts. */
   readonly given?: Given;
   readonly when?: Formulas;

@@ -41,7 +41,7 @@ export const roundedFirst = (rounded: number, unit: 'mm' | 'deg'): Message => ({
   values: { rounded: quantity(rounded, unit) },
 });
 
-export const missingInput = (symbol: string): Message => ({
-  key: 'limits_reason_missing_input',
+export const missingInput = (symbol: string, from: 'measurement' | 'sheet'): Message => ({
+  key: from === 'sheet' ? 'limits_reason_missing_on_sheet' : 'limits_reason_missing_input',
   values: { symbol },
 });

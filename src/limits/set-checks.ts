@@ -51,20 +51,29 @@ export function setChecks(
       if (asked.has(question)) continue;
       asked.add(question);
     }
-    const check = criterionCheck(prepared, seen, sheet, scope, { place, missing });
+    const check = criterionCheck(prepared, seen, sheet, scope, { place, missing, set });
     if (check !== null) checks.push({ check, criterion });
   }
   return checks;
 }
 
 function isFor({ criterion }: PreparedCriterion, { section }: Measurements): boolean {
-  const { kind, stage, product, forms } = criterion;
+  const { kind, stage, product, forms, backing } = criterion;
   return (
     (kind === undefined || kind === section.kind) &&
     (stage === undefined || stage === section.stage) &&
     (product === undefined || product === section.product) &&
-    (forms === undefined || forms.includes(section.form))
+    (forms === undefined || forms.includes(section.form)) &&
+    (backing === undefined || (backing === 'none') === (section.backing === null))
   );
+}
+
+interface Setting {
+  readonly set: PreparedLimits['set'];
+  /** the last place of its limits, where a limit prints none of its own */
+  readonly place: number;
+  /** what the sheet has to say before the row can be judged */
+  readonly missing: Message | null;
 }
 
 /** Null when the criterion's condition says that it is not for this thickness, gap or size. */
@@ -73,7 +82,7 @@ function criterionCheck(
   reading: Reading,
   sheet: JobSheet,
   scope: Scope,
-  { place, missing }: { readonly place: number; readonly missing: Message | null },
+  { place, missing, set }: Setting,
 ): Check | null {
   const { column } = sheet;
   const condition = prepared.when;
@@ -90,7 +99,7 @@ function criterionCheck(
     name: prepared.name,
     sense: prepared.sense,
     documentUnit: prepared.unit === 'deg' ? 'deg' : column,
-    limit: unmet ?? missing ?? limitOf(prepared, limit, column, scope),
+    limit: unmet ?? missing ?? limitOf(prepared, limit, sheet, scope, set),
     lengthAllowed: prepared.criterion.lengthAllowed ?? null,
     shortFrom: prepared.criterion.short === true ? (nominal?.evaluate(scope) ?? 0) : null,
     lastPlace: limit?.lastPlace ?? place,
@@ -105,11 +114,14 @@ const otherColumn = { mm: 'in', in: 'mm' } as const;
 function limitOf(
   { criterion }: PreparedCriterion,
   limit: PreparedFormula | null,
-  column: 'mm' | 'in',
+  { column }: JobSheet,
   scope: Scope,
+  { columns }: PreparedLimits['set'],
 ): number | Message {
   if (criterion.unassessed !== undefined) return { key: criterion.unassessed };
-  if (limit === null) return { key: `limits_reason_no_${column}_column` };
+  // a document that has the column, and a row of it that was not read there, are two things
+  const lacks = columns.includes(column) ? 'figure' : 'column';
+  if (limit === null) return { key: `limits_reason_no_${column}_${lacks}` };
   const value = limit.evaluate(scope);
   if (Number.isFinite(value)) return value;
   return firstMissing(limit, scope) ?? { key: 'limits_reason_no_number' };
@@ -117,7 +129,7 @@ function limitOf(
 
 function firstMissing({ symbols }: PreparedFormula, scope: Scope): Message | null {
   const missing = symbols.find(({ read }) => Number.isNaN(read(scope)));
-  return missing === undefined ? null : missingInput(missing.symbol);
+  return missing === undefined ? null : missingInput(missing.symbol, missing.source.from);
 }
 
 /** A limit that is worked out from a doubtful measurement is as doubtful. */

@@ -2,13 +2,18 @@ import type { MeasurementId, MeasurementUnit } from '../measure/index.ts';
 import { measurementIds, unitOf } from '../measure/index.ts';
 import type { Subject } from './limit-set.ts';
 
-/** What the job sheet puts into formulas. Lengths in mm, the angle in degrees. */
+/** What the job sheet puts into formulas. Lengths in mm, angles in degrees. */
 export interface SheetValues {
   readonly sheetLeg1: number;
   readonly sheetLeg2: number;
   /** height of the largest isosceles triangle in the specified legs: ISO `a` as specified */
   readonly sheetThroat: number;
   readonly sheetAngle: number;
+  /** The preparation as drawn, or as the WPS has it where nothing is drawn; NaN where neither says. */
+  readonly sheetRootOpening: number;
+  readonly sheetRootFace: number;
+  readonly sheetGrooveAngle: number;
+  readonly sheetBevelAngle: number;
 }
 
 /** Where a symbol of a formula is read from. */
@@ -21,6 +26,10 @@ const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
   sheetLeg2: 'mm',
   sheetThroat: 'mm',
   sheetAngle: 'deg',
+  sheetRootOpening: 'mm',
+  sheetRootFace: 'mm',
+  sheetGrooveAngle: 'deg',
+  sheetBevelAngle: 'deg',
 };
 
 /** The plate that an imperfection lies in: named by the 1 or 2 that its measurement ends in. */

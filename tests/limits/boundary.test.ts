@@ -1,89 +1,108 @@
-/** At the limit, just under and just over, for every criterion of every set in both columns. */
+/**
+ * For every criterion of every set, in each of its columns: whether it counts on the edge of its
+ * bands, just under and just over; and the call at the limit, just under and just over.
+ */
 import { describe, expect, it } from 'vitest';
-import { judge, limitSets, type Check, type JobSheet } from '../../src/limits/index.ts';
-import type { MeasurementId, Measurements } from '../../src/measure/index.ts';
-import { flatFillet, in64, measured, mm, sheetWith, soundButt } from './hand-made.ts';
+import {
+  circumstances,
+  judge,
+  limitSets,
+  type Check,
+  type Circumstance,
+  type CompiledLimitSet,
+  type Criterion,
+} from '../../src/limits/index.ts';
+import { casesOf, type RowCase } from './row-cases.ts';
 
-const forms = ['tee', 'lap', 'square', 'singleV', 'doubleV'];
-const thicknesses = [3, 8, 12, 25];
-/** What has to be there for a row to come up at all. */
-const extras: Partial<Record<MeasurementId, number>> = {
-  edgeRemaining: 4,
-  rootBevelAngle1: 30,
-  rootBevelAngle2: 30,
-  rootGrooveAngle: 60,
-  contactLeg2: 7,
-};
+type Subject = Criterion['measurements'][number];
 
-interface Case {
-  readonly name: string;
-  readonly of: (subject: Check['measurement'], value: number) => Measurements;
-  readonly fresh: Measurements;
-  readonly sheet: JobSheet;
-}
+const checkOf = (
+  set: CompiledLimitSet,
+  id: string,
+  { of, sheet }: RowCase,
+  value?: number,
+): Check | undefined => judge(of(value), sheet, set).find((check) => check.id === id);
 
-function casesIn(column: 'mm' | 'in'): readonly Case[] {
-  const size = { as: 'leg', first: column === 'mm' ? mm(7) : in64(18), second: null } as const;
-  const sheet = sheetWith({ column, size, extent: 'isolatedShort' });
-  return forms.flatMap((form) =>
-    thicknesses.flatMap((t) =>
-      (['plate', 'pipe'] as const).flatMap((product) =>
-        (['fitUp', 'welded'] as const).map((stage) => {
-          const kind = form === 'tee' || form === 'lap' ? 'fillet' : 'butt';
-          const base = kind === 'fillet' ? flatFillet : soundButt;
-          const values = { ...base, ...extras, t1: t, t2: t, tMin: t, rootGap: 1 };
-          const heading = { kind, form, product, stage } as const;
-          return {
-            name: `${form} ${t} ${product} ${stage}`,
-            fresh: measured(heading, values),
-            of: (subject: Check['measurement'], value: number) => {
-              const id = subject === 'misalignment' ? 'centrelineOffset' : subject;
-              if (id === 'angleDeparture') {
-                return measured(heading, { ...values, dihedralAngle: 90 + value });
-              }
-              return measured(heading, { ...values, [id]: value });
-            },
-            sheet,
-          };
-        }),
-      ),
-    ),
-  );
-}
-
-describe('at, just under and just over every limit', () => {
-  for (const set of limitSets) {
-    for (const column of ['mm', 'in'] as const) {
-      it(`${set.id}, ${column} column`, () => {
-        const tried = new Set<string>();
-        for (const { name, of, fresh, sheet } of casesIn(column)) {
-          for (const check of judge(fresh, sheet, set)) {
-            const { id, limit, sense, measurement, unit, source } = check;
-            if (source.status === 'sheet' || limit === null || tried.has(id)) continue;
-            // a row's limit may lean on what it judges; the row is then worked out again
-            const call = (value: number): string => {
-              const again = judge(of(measurement, value), sheet, set).find((one) => one.id === id);
-              return `${name} ${id} ${again?.call}`;
-            };
-            // 1e-9 of the document's unit is inside, twice that is not
-            const document = unit === 'mm' && column === 'in' ? 25.4 : 1;
-            const out = sense === 'max' ? document : -document;
-            expect(call(limit)).toBe(`${name} ${id} accept`);
-            expect(call(limit + 0.8e-9 * out)).toBe(`${name} ${id} accept`);
-            expect(call(limit - 1e-6 * out)).toBe(`${name} ${id} accept`);
-            expect(call(limit + 3e-9 * out)).toBe(`${name} ${id} reject`);
-            tried.add(id);
-          }
-        }
-        const expected = set.criteria.flatMap(({ id, measurements, min, max, short }) => {
-          const limit = min ?? max;
-          const inColumn = limit?.[column] ?? limit?.any;
-          expect(short === undefined || short).toBe(true);
-          return inColumn === undefined ? [] : measurements.map((subject) => `${id}:${subject}`);
-        });
-        expect(expected.filter((id) => !tried.has(id))).toEqual([]);
-        expect(tried.size).toBe(expected.length);
-      });
+/** Every row put to each of its measurements, in each column of its set. */
+function eachRow(
+  set: CompiledLimitSet,
+  column: 'mm' | 'in',
+  look: (criterion: Criterion, subject: Subject, cases: readonly RowCase[]) => void,
+): void {
+  for (const criterion of set.criteria) {
+    for (const subject of criterion.measurements) {
+      look(criterion, subject, casesOf(set, criterion, subject, column));
     }
   }
+}
+
+describe.each(limitSets.map((set) => [set.id, set] as const))('%s', (_, set) => {
+  it.each(['mm', 'in'] as const)('counts each row inside its bands only, %s column', (column) => {
+    eachRow(set, column, (criterion, subject, cases) => {
+      const id = `${criterion.id}:${subject}`;
+      for (const one of cases) {
+        expect(`${one.name} ${id} ${checkOf(set, id, one) !== undefined}`).toBe(
+          `${one.name} ${id} ${one.counts}`,
+        );
+      }
+      // a row with a band has an inside and an outside
+      expect([id, cases.some(({ counts }) => counts)]).toEqual([id, true]);
+      if (criterion.when !== undefined) {
+        expect([id, cases.some(({ counts }) => !counts)]).toEqual([id, true]);
+      }
+    });
+  });
+
+  it.each(['mm', 'in'] as const)('accepts at a limit and rejects past it, %s column', (column) => {
+    eachRow(set, column, (criterion, subject, cases) => {
+      const { min, max, unassessed } = criterion;
+      const limit = min ?? max;
+      const inColumn = limit?.[column] ?? limit?.any;
+      for (const one of cases.filter(({ counts }) => counts)) {
+        const id = `${criterion.id}:${subject}`;
+        const at = (value?: number): Check | undefined => checkOf(set, id, one, value);
+        const check = at();
+        if (inColumn === undefined) {
+          const lacks = set.columns.includes(column) ? 'figure' : 'column';
+          const why = unassessed ?? `limits_reason_no_${column}_${lacks}`;
+          expect([id, check?.call, check?.reasons[0]?.key]).toEqual([id, 'notAssessed', why]);
+          continue;
+        }
+        const figure = check?.limit ?? Number.NaN;
+        const call = (value: number): string => `${one.name} ${id} ${at(value)?.call}`;
+        // 1e-9 of the document's unit is inside, twice that is not
+        const document = check?.unit === 'mm' && column === 'in' ? 25.4 : 1;
+        const out = max === undefined ? -document : document;
+        expect(call(figure)).toBe(`${one.name} ${id} accept`);
+        expect(call(figure + 0.8e-9 * out)).toBe(`${one.name} ${id} accept`);
+        expect(call(figure - 1e-6 * out)).toBe(`${one.name} ${id} accept`);
+        expect(call(figure + 3e-9 * out)).toBe(`${one.name} ${id} reject`);
+      }
+    });
+  });
+
+  it('counts a row in the circumstances that it names, and asks for them when the sheet is silent', () => {
+    eachRow(set, set.columns[0] ?? 'mm', (criterion, subject, cases) => {
+      const id = `${criterion.id}:${subject}`;
+      const one = cases.find(({ counts }) => counts);
+      if (one === undefined) throw new Error(id);
+      for (const [name, wanted] of Object.entries(criterion.given ?? {})) {
+        for (const choice of [...circumstances[name as Circumstance], 'unknown']) {
+          const service = { ...one.sheet.service, [name]: choice };
+          const checks = judge(one.of(), { ...one.sheet, service }, set);
+          const own = checks.find((check) => check.id === id);
+          if (choice === 'unknown') {
+            // one row of those that wait for it asks
+            const asks = checks.filter(({ reasons: [reason], measurement }) => {
+              return measurement === subject && reason?.key === `limits_reason_needs_${name}`;
+            });
+            expect([id, asks.length, own?.call ?? 'notAssessed']).toEqual([id, 1, 'notAssessed']);
+          } else {
+            const isNamed = (wanted as readonly string[]).includes(choice);
+            expect([id, choice, own !== undefined]).toEqual([id, choice, isNamed]);
+          }
+        }
+      }
+    });
+  });
 });

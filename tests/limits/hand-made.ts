@@ -4,7 +4,11 @@ import type { CompiledLimitSet, JobSheet } from '../../src/limits/index.ts';
 import { defaultJobSheet, limitSets } from '../../src/limits/index.ts';
 
 type Values = Readonly<Partial<Record<MeasurementId, number | null>>>;
-type Heading = Readonly<Partial<Pick<Section, 'kind' | 'stage' | 'form' | 'product' | 'groove'>>>;
+type Heading = Readonly<
+  Partial<Pick<Section, 'kind' | 'stage' | 'form' | 'product' | 'groove' | 'backing'>>
+>;
+
+const flat = { origin: { x: 0, y: 0 }, along: { x: 1, y: 0 }, normal: { x: 0, y: 1 } };
 
 /** Measurements as if taken from a section: what `judge` sees of it, and the values. */
 export function measured(
@@ -24,10 +28,14 @@ export function measured(
       form: 'tee',
       product: 'plate',
       groove: null,
+      backing: null,
+      filletRoot: null,
+      // values without a shape: surfaces that never meet, so that no triangle is looked for in it
+      face: { surfaces: [flat, flat] },
       ...heading,
     },
     values: Object.fromEntries(entries) as Measurements['values'],
-  } as Measurements;
+  } as unknown as Measurements;
 }
 
 /** A flat 8 mm tee fillet between 12 mm plates: throat 8 / √2, face 8 √2. */

@@ -15,7 +15,7 @@ import { compileFormula, type FormulaContext } from './compile-formula.ts';
 import { angle, length, type Dimension } from './dimension.ts';
 import { FormulaError } from './formula-error.ts';
 import { loadParser, type Parser } from './parse-formula.ts';
-import { reach, reachOf } from './reach.ts';
+import { anyThickness, reach, reachOf } from './reach.ts';
 
 /** A formula that can't be compiled: which criterion, which of its fields, why. */
 export interface FormulaProblem {
@@ -97,11 +97,12 @@ function refuseIdle(
   { nominal, min, measurements }: Criterion,
   { subject, symbols, column, gives }: FormulaContext,
 ): void {
-  const [least, most] = reach(tree, subject, symbols, column);
   if (gives === 'condition') {
+    const [, most] = reach(tree, subject, symbols, column, anyThickness);
     if (most === 0) throw new FormulaError('limits_formula_never_counts', text);
     return;
   }
+  const [least, most] = reach(tree, subject, symbols, column);
   // a nominal asks for nothing; a row of several measurements need only fit one of them
   if (measurements.length > 1 || Object.values(nominal ?? {}).includes(text)) return;
   const [lowest, highest] = reachOf(subject);

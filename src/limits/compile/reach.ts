@@ -22,20 +22,23 @@ const thickness: Reach = (() => {
   return [Math.min(...rows.map(({ min }) => min)), Math.max(...rows.map(({ max }) => max))];
 })();
 
+/** What thicknesses a document draws its bands for, mm: they go past the plates drawn here. */
+export const anyThickness: Reach = [0, longest];
+
 /** Measurements that may be less than nothing: a cap below its plate, a toe short of its groove edge. */
 const signed = /^(?:capPastGroove|faceReinforcement|rootReinforcement)/u;
 
 /** What a measurement can come to on any joint, mm or degrees. */
-export function reachOf(subject: Subject): Reach {
-  if (/^t(?:1|2|Min|Max)$/u.test(subject)) return thickness;
+export function reachOf(subject: Subject, plates: Reach = thickness): Reach {
+  if (/^t(?:1|2|Min|Max)$/u.test(subject)) return plates;
   if (/[aA]ngle/u.test(subject)) return [0, 2 * halfTurn];
   return signed.test(subject) ? [-longest, longest] : [0, longest];
 }
 
-function reachOfSymbol(source: SymbolSource, column: FormulaColumn): Reach {
+function reachOfSymbol(source: SymbolSource, column: FormulaColumn, plates: Reach): Reach {
   const [least, most]: Reach =
     source.from === 'measurement'
-      ? reachOf(source.id)
+      ? reachOf(source.id, plates)
       : source.unit === 'deg'
         ? [0, halfTurn]
         : [0, longest];
@@ -57,12 +60,13 @@ export function reach(
   subject: Subject,
   symbols: Readonly<Record<string, string>>,
   column: FormulaColumn,
+  plates: Reach = thickness,
 ): Reach {
-  const of = (part: Tree): Reach => reach(part, subject, symbols, column);
+  const of = (part: Tree): Reach => reach(part, subject, symbols, column, plates);
   if (typeof tree === 'number') return [tree, tree];
   if (typeof tree === 'string') {
     const source = sourceOf(tree, subject, symbols);
-    return source === null ? anything : reachOfSymbol(source, column);
+    return source === null ? anything : reachOfSymbol(source, column, plates);
   }
   const [operator, ...parts] = tree;
   // a difference of a thing and itself is nothing, whatever the thing is

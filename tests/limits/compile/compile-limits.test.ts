@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { compileLimits, parseLimitSet, type LimitSet } from '../../../src/limits/index.ts';
+import { compileLimits, limitSets, parseLimitSet, type LimitSet } from '../../../src/limits/index.ts';
 import { nearestName } from '../../../src/limits/compile/nearest-name.ts';
 
 const source = (name: string): unknown =>
@@ -30,7 +30,7 @@ const setOf = (...criteria: LimitSet['criteria']): LimitSet => ({
 
 describe('compiling a set', () => {
   it('gives again what is committed beside each source', async () => {
-    for (const name of ['iso5817-c', 'lock-gate-house']) {
+    for (const { id: name } of limitSets) {
       const result = await compileLimits(parseLimitSet(source(`${name}.json`)));
       expect(result).toEqual({ ok: true, limits: source(`${name}.compiled.json`) });
     }

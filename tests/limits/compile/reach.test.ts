@@ -128,9 +128,12 @@ describe('a limit that can’t be meant', () => {
 
   it('is refused when its row would never count', async () => {
     const max = { mm: '1 mm' };
-    expect(await problem({ when: { mm: 'tMin > 45 mm' }, max })).toBe(
+    expect(await problem({ when: { mm: 'tMin > 250 mm' }, max })).toBe(
       'when.mm limits_formula_never_counts',
     );
+    // a document's bands go past the plates that are drawn here
+    expect(await problem({ when: { mm: 'tMin > 45 mm' }, max })).toBe('taken');
+    expect(await problem({ when: { mm: 'tMin < 1 mm' }, max })).toBe('taken');
     expect(await problem({ when: { mm: 'tMin < 3 mm and tMin > 5 mm' }, max })).toBe('taken');
   });
 
