@@ -41,7 +41,10 @@ const own = (sentences: Sentences, name: string): Sentence | null =>
   Object.hasOwn(sentences, name) ? (sentences[name] ?? null) : null;
 
 /** What a person chose about numbers and names. */
-export type Reading = Pick<Preferences, 'units' | 'inches' | 'terms'>;
+export interface Reading extends Pick<Preferences, 'units' | 'inches' | 'terms'> {
+  /** decimals of a millimetre figure that nothing less tells apart; then no length is a fraction */
+  readonly decimals?: number;
+}
 
 /** Whether a key has a sentence, alone or as a pair of terms. */
 export const known = (key: string): boolean =>
@@ -80,7 +83,7 @@ export function quantity(value: number, unit: QuantityUnit, reading: Reading): s
     case 'mm':
       return length(value, reading, { unitMark: true });
     case 'deg':
-      return shorter(formatFixed(value, 1)) + '°';
+      return shorter(formatFixed(value, reading.decimals ?? 1)) + '°';
     case 'mm2':
       return reading.units === 'mm'
         ? `${formatFixed(value, 1)} mm²`
@@ -96,7 +99,8 @@ export function quantity(value: number, unit: QuantityUnit, reading: Reading): s
 
 /**
  * A length in the reader's unit. `decimals` is of the millimetre figure; an inch figure carries one
- * more (0.01 mm is about 0.0004 in). Without it: as many as the length needs, at least one.
+ * more, at least three (0.01 mm is about 0.0004 in). Without it: as many as the length needs, at
+ * least one.
  */
 export function length(
   value: number,
@@ -104,14 +108,20 @@ export function length(
   how: { readonly decimals?: number; readonly unitMark?: boolean } = {},
 ): string {
   const mark = how.unitMark ?? false;
+  const decimals = reading.decimals ?? how.decimals;
   if (reading.units === 'mm') {
-    const digits = formatFixed(value, how.decimals ?? 2);
-    return (how.decimals === undefined ? lessZero(digits) : digits) + (mark ? ' mm' : '');
+    const digits = formatFixed(value, decimals ?? 2);
+    return (decimals === undefined ? lessZero(digits) : digits) + (mark ? ' mm' : '');
   }
   const format: LengthFormat =
-    reading.inches === 'fraction'
+    reading.inches === 'fraction' && reading.decimals === undefined
       ? { unit: 'in', style: 'fraction', denominator: 64, unitMark: mark }
-      : { unit: 'in', style: 'decimal', decimals: 3, unitMark: mark };
+      : {
+          unit: 'in',
+          style: 'decimal',
+          decimals: Math.max(3, (decimals ?? 2) + 1),
+          unitMark: mark,
+        };
   return formatLength(value, format);
 }
 

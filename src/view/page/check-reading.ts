@@ -11,46 +11,67 @@ export interface CheckReading {
 
 /**
  * The limit as its document prints it where that is the reader's unit, else converted; the
- * measurement with as many decimals, and more where rounding would make it look on the wrong side.
+ * measurement with as many decimals. A reject whose two figures would be one carries more.
  */
 export function checkReading(check: Check, reading: Reading): CheckReading {
-  const decimals = check.limit === null ? 1 : decimalsOf(check.limit, check.unit);
-  const show = (value: number, places: number): string => shown(value, places, check.unit, reading);
-  const { limit, measured } = check;
+  const { limit, measured, unit } = check;
+  const telling = tellingReading(check, reading);
   const say = (key: string, values: Readonly<Record<string, string>> = {}): string =>
     text({ key, values }, reading);
+  const decimals = decimalsOf(limit, unit);
   return {
     required:
       limit === null
         ? say('bench_not_set')
         : say(check.sense === 'max' ? 'bench_most' : 'bench_least', {
-            limit: show(limit, decimals),
+            limit:
+              telling === reading
+                ? shown(limit, decimals, unit, reading)
+                : shorter(
+                    shown(limit, decimals, unit, reading),
+                    shown(limit, decimals, unit, telling),
+                  ),
           }),
     measured:
-      measured === null
-        ? say('bench_not_measured')
-        : show(measured, tellingDecimals(check, decimals)),
+      measured === null ? say('bench_not_measured') : shown(measured, decimals, unit, telling),
   };
 }
 
+/** Decimals past which a difference is none. */
+const MOST_DECIMALS = 6;
+
+/**
+ * The reader's own way to read a check, unless a reject would then show one figure twice: then with
+ * decimals in place of a fraction, and as many as tell the two apart.
+ */
+export function tellingReading(check: Check, reading: Reading): Reading {
+  const { limit, measured, call, unit } = check;
+  if (limit === null || measured === null || call !== 'reject') return reading;
+  const start = decimalsOf(limit, unit);
+  const same = (way: Reading): boolean =>
+    shown(limit, start, unit, way) === shown(measured, start, unit, way);
+  let telling = reading;
+  for (let decimals = start; decimals <= MOST_DECIMALS && same(telling); decimals += 1) {
+    telling = { ...reading, decimals };
+  }
+  return telling;
+}
+
+/** The shorter of two figures while the longer adds nothing but noughts: 7.0 for 7.000. */
+const shorter = (short: string, long: string): string =>
+  long.startsWith(short) && !/[1-9]/.test(long.slice(short.length)) ? short : long;
+
 /** Whole degrees; a tenth of a millimetre where that is exact and the limit is not a small one. */
-function decimalsOf(limit: number, unit: 'mm' | 'deg'): number {
+function decimalsOf(limit: number | null, unit: 'mm' | 'deg'): number {
+  if (limit === null) return 1;
   const isWhole = (places: number): boolean =>
     Math.abs(roundHalfAway(limit, places) - limit) < 1e-9;
   if (unit === 'deg') return isWhole(0) ? 0 : 1;
   return limit >= 1 && isWhole(1) ? 1 : 2;
 }
 
-/** More decimals, three at most, until the rounded measurement lies on its true side of the limit. */
-function tellingDecimals(check: Check, decimals: number): number {
-  const { limit, measured, call } = check;
-  if (limit === null || measured === null || call !== 'reject') return decimals;
-  let places = decimals;
-  while (places < 3 && roundHalfAway(measured, places) === roundHalfAway(limit, places))
-    places += 1;
-  return places;
-}
-
 function shown(value: number, decimals: number, unit: 'mm' | 'deg', reading: Reading): string {
-  return unit === 'deg' ? `${formatFixed(value, decimals)}°` : length(value, reading, { decimals });
+  return unit === 'deg'
+    ? `${formatFixed(value, reading.decimals ?? decimals)}°`
+    : length(value, reading, { decimals });
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
-import { checkReading } from '../../../src/view/page/check-reading.ts';
+import { checkReading, tellingReading } from '../../../src/view/page/check-reading.ts';
 import {
   parameterName,
   parameterText,
@@ -8,9 +8,10 @@ import {
   scaleUnit,
 } from '../../../src/view/page/parameter-text.ts';
 import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
-import type { Reading } from '../../../src/view/text.ts';
+import { quantity, type Reading } from '../../../src/view/text.ts';
 
 const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
+const fraction: Reading = { ...mm, units: 'in', inches: 'fraction' };
 const inch: Reading = { ...mm, units: 'in' };
 
 const check = (change: Partial<Check>): Check => ({
@@ -48,12 +49,38 @@ describe('a check’s numbers', () => {
     expect(checkReading(toe, mm)).toEqual({ required: '100° min', measured: '115°' });
   });
 
-  it('round a measurement onto the wrong side of its limit only past three decimals', () => {
+  it('never show a reject with one figure twice', () => {
     // 6.96 would read 7.0 beside 7.0 min, and yet be a reject.
     const short = check({ measured: 6.96, margin: -0.04, call: 'reject' });
-    expect(checkReading(short, mm).measured).toBe('6.96');
+    expect(checkReading(short, mm)).toEqual({ required: '7.0 min', measured: '6.96' });
     const hair = check({ measured: 6.9996, margin: -0.0004, call: 'reject' });
-    expect(checkReading(hair, mm).measured).toBe('7.000');
+    expect(checkReading(hair, mm)).toEqual({ required: '7.0 min', measured: '6.9996' });
+    // 7.8 mm is 19.65 sixty-fourths, and would read 5/16 (0.3125 in) beside 5/16 min; 0.30709 in.
+    const eighth = { limit: 7.9375, printed: { value: 5 / 16, unit: 'in' } } as const;
+    const five = check({ ...eighth, measured: 7.8, margin: -0.1375, call: 'reject' });
+    expect(checkReading(five, fraction)).toEqual({ required: '0.313 min', measured: '0.307' });
+    // 7.998 ÷ 25.4 = 0.314882 and 8 ÷ 25.4 = 0.314961: three decimals would make both 0.315.
+    const thin = check({ limit: 8, measured: 7.998, margin: -0.002, call: 'reject' });
+    expect(checkReading(thin, inch)).toEqual({ required: '0.315 min', measured: '0.3149' });
+  });
+
+  it('show a reject on its true side: 7.9385 is over 7.9375, and 7.94 would hide it', () => {
+    const over = check({ sense: 'max', limit: 7.9375, measured: 7.9385, call: 'reject' });
+    expect(checkReading(over, mm)).toEqual({ required: '7.938 max', measured: '7.939' });
+  });
+
+  it('stay fractions in anything but such a reject', () => {
+    const five = check({ limit: 7.9375, measured: 7.8, call: 'refer' });
+    expect(checkReading(five, fraction)).toEqual({ required: '5/16 min', measured: '5/16' });
+    const clear = check({ limit: 7.9375, measured: 7.2, call: 'reject' });
+    expect(checkReading(clear, fraction)).toEqual({ required: '5/16 min', measured: '9/32' });
+  });
+
+  it('are told apart the same way in the sentences of an opened reject', () => {
+    const five = check({ limit: 7.9375, measured: 7.8, call: 'reject' });
+    const telling = tellingReading(five, fraction);
+    expect(quantity(7.8, 'mm', telling)).toBe('0.307 in');
+    expect(quantity(7.9375, 'mm', telling)).toBe('0.313 in');
   });
 
   it('are put into inches for a reader of inches', () => {
