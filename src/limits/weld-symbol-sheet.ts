@@ -40,7 +40,7 @@ export function sheetFromSymbol(symbol: WeldSymbol, sheet: JobSheet, joint: Join
   if (joint.kind === 'fillet') {
     return { ...sheet, size: sizeAsked(face.size, before.size, sheet.size) };
   }
-  const next = { ...sheet, groove: grooveAsked(face, sheet.groove) };
+  const next = { ...sheet, groove: grooveAsked(face, before, sheet.groove) };
   refuseOtherDepths(read, next, joint, marks);
   const root = read[rootPlace];
   if (root !== null)
@@ -167,11 +167,12 @@ const sameLength = (one: SheetLength | null, other: SheetLength | null): boolean
 
 function grooveAsked(
   { kind, grooveAngle, rootOpening }: SymbolElement,
+  before: SymbolElement,
   groove: JobSheet['groove'],
 ): JobSheet['groove'] {
   const next = { ...groove, rootOpening: { ...groove.rootOpening, nominal: rootOpening } };
   // a square groove has no angle to ask for; what the sheet holds waits for the next preparation
-  if (kind === 'square' || grooveAngle === groove.grooveAngle.nominal) return next;
+  if (kind === 'square' || grooveAngle === before.grooveAngle) return next;
   const { bevelAngle } = groove;
   const plates = kind === 'V' || kind === 'U' ? 2 : 1;
   const follows = grooveAngle !== null && bevelAngle.nominal !== null;

@@ -148,7 +148,7 @@ function faceGroove(joint: ButtJoint, sheet: JobSheet, contour: SymbolContour): 
     ...bare,
     kind,
     depth: isUneven(joint) ? preparedDepths(joint, sheet).face : null,
-    grooveAngle: kind === 'square' ? null : sheet.groove.grooveAngle.nominal,
+    grooveAngle: kind === 'square' ? null : writtenAngle(sheet.groove.grooveAngle.nominal),
     rootOpening: sheet.groove.rootOpening.nominal,
     contour,
   };
@@ -168,7 +168,11 @@ function rootMark(joint: ButtJoint, sheet: JobSheet, contour: SymbolContour): Sy
 
 /** The sheet has no root side: where the joint's two angles are alike it asks the same of both. */
 const rootAngle = (joint: ButtJoint, { groove }: JobSheet): number | null =>
-  rootFollowsFace(joint) ? groove.grooveAngle.nominal : anglesOf(joint).root;
+  writtenAngle(rootFollowsFace(joint) ? groove.grooveAngle.nominal : anglesOf(joint).root);
+
+/** An angle that makes no groove is not written. */
+const writtenAngle = (angle: number | null): number | null =>
+  angle === 0 || angle === 180 ? null : angle;
 
 /** Whether both sides of a two-sided joint are prepared to one groove angle. */
 export function rootFollowsFace(joint: ButtJoint): boolean {

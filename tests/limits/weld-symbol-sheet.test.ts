@@ -78,6 +78,19 @@ describe('a sheet from a symbol', () => {
     }
   });
 
+  it('stays as it is when it asks for an angle that makes no groove, which no symbol is given', () => {
+    const { groove } = sheetWith();
+    for (const nominal of [0, 180]) {
+      const sheet = sheetWith({
+        groove: { ...groove, grooveAngle: { ...groove.grooveAngle, nominal } },
+      });
+      const symbol = symbolOf(doubleV, sheet, 'AWS');
+      expect(symbol.arrowSide?.grooveAngle).toBeNull();
+      expect(symbol.otherSide?.grooveAngle).toBeNull();
+      expect(sheetFromSymbol(symbol, sheet, doubleV)).toEqual(sheet);
+    }
+  });
+
   it('takes a size as leg or throat by its letter, and in AWS as the leg', () => {
     const iso = symbolOf(tee, sheetWith(), 'ISO');
     const sized = (prefix: '' | 'z' | 'a', second: ReturnType<typeof mm> | null = null) => ({

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { parametersFor } from '../../src/joint/index.ts';
 import { constructionNames } from '../../src/lesson/index.ts';
-import { limitSets } from '../../src/limits/index.ts';
+import { limitSets, mistakes } from '../../src/limits/index.ts';
 import { measurementIds } from '../../src/measure/index.ts';
 import { choicesOf } from '../../src/state/joint-choice.ts';
 import { defaultJoint } from '../../src/joint/index.ts';
@@ -54,6 +54,15 @@ function composed(): readonly string[] {
     ...['fillet', 'square', 'v', 'bevel', 'u', 'j', 'backrun', 'strip'].map(
       (kind) => `symbol_kind_${kind}`,
     ),
+    ...['none', ...mistakes].map((how) => `symbol_misread_${small(how)}`),
+    ...['none', 'flush_fillet', 'flush_groove', 'convex', 'concave'].map(
+      (contour) => `symbol_field_contour_${contour}`,
+    ),
+    ...['face', 'root'].flatMap((side) => [
+      `symbol_field_side_${side}_fillet`,
+      `symbol_field_side_${side}_groove`,
+    ]),
+    ...['z', 'a', 'none'].map((prefix) => `symbol_field_prefix_${prefix}`),
     ...[
       'tee',
       'lap',
