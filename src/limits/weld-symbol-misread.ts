@@ -212,24 +212,28 @@ function wrongSideOfFillet(asked: JobSheet): Message {
 
 function wrongSideOfGroove(symbol: WeldSymbol, asked: JobSheet, joint: ButtJoint): Message | null {
   const { arrowSide, otherSide } = symbol;
-  const touchesFace = marksOf(symbol, joint).arrowSide === 'face';
+  const area = grooveArea(joint, asked);
+  if (area === null) return null;
+  const whole: Record<string, MessageValue> = {
+    area: { value: area, unit: 'mm2' },
+    mass: { value: area * STEEL, unit: 'kg/m' },
+  };
   if (arrowSide !== null && arrowSide.kind === otherSide?.kind) {
+    const touchesFace = marksOf(symbol, joint).arrowSide === 'face';
     const depths = preparedDepths(joint, asked);
     const [here, there] = touchesFace ? [depths.face, depths.root] : [depths.root, depths.face];
     if (here !== null && there !== null && isUneven(joint)) {
-      const values = { asked: mm(enteredToMm(here)), made: mm(enteredToMm(there)) };
+      const values = { asked: mm(enteredToMm(here)), made: mm(enteredToMm(there)), ...whole };
       return { key: 'symbol_cost_wrong_side_depths', values };
     }
     const [one, other] = [arrowSide.grooveAngle, otherSide.grooveAngle];
-    return one === null || other === null || one === other
-      ? null
-      : { key: 'symbol_cost_wrong_side_angles', values: { asked: deg(one), made: deg(other) } };
+    if (one === null || other === null || one === other) return null;
+    const values = { asked: deg(one), made: deg(other), ...whole };
+    return { key: 'symbol_cost_wrong_side_angles', values };
   }
-  const area = grooveArea(joint, asked);
-  if (area === null) return null;
   const backed = arrowSide !== null && otherSide !== null;
   return {
     key: backed ? 'symbol_cost_wrong_side_backed' : 'symbol_cost_wrong_side_groove',
-    values: { area: { value: area, unit: 'mm2' }, mass: { value: area * STEEL, unit: 'kg/m' } },
+    values: whole,
   };
 }

@@ -139,12 +139,14 @@ describe('the wrong side', () => {
 
   it('of an uneven double groove swaps the depths, or else the angles', () => {
     const uneven = { ...doubleV, rootSideShare: 0.3 };
-    expect(price(read(uneven, sheetWith(), 'wrongSide'))).toEqual({ asked: 13, made: 5.5 });
+    expect(price(read(uneven, sheetWith(), 'wrongSide'))).toMatchObject({ asked: 13, made: 5.5 });
     const turned = symbolOf(uneven, sheetWith(), 'ISO', { ...plainMarks, arrowSide: 'root' });
     const found = misread(turned, 'wrongSide', sheetWith(), uneven) as Misreading;
-    expect(price(found)).toEqual({ asked: 5.5, made: 13 });
+    expect(price(found)).toMatchObject({ asked: 5.5, made: 13 });
+    // 2 × 20 + (12.95² + 5.55²) tan 30° = 40 + 114.607 = 154.607 mm², whichever way round
+    expect(price(found)['area']).toBeCloseTo(154.607, 3);
     const angled = { ...doubleV, rootBevelAngle1: 45, rootBevelAngle2: 45 };
-    expect(price(read(angled, sheetWith(), 'wrongSide'))).toEqual({ asked: 60, made: 90 });
+    expect(price(read(angled, sheetWith(), 'wrongSide'))).toMatchObject({ asked: 60, made: 90 });
   });
 });
 
