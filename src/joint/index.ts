@@ -8,5 +8,5 @@ export { buildFillet } from './fillet.ts';
 export { defaultJoint } from './default-joint.ts';
 export type { ParameterRange } from './parameter.ts';
 export { jointFaults, parseJoint, type JointFault } from './parse-joint.ts';
-export { parametersFor, parametersOf, spatterBounds } from './ranges.ts';
+export { choicesOfKind, parametersFor, parametersOf, spatterBounds } from './ranges.ts';
 export { jointSchema } from './schema.ts';

@@ -1,4 +1,4 @@
-import { defaultJoint, type Joint } from '../joint/index.ts';
+import { choicesOfKind, defaultJoint, type Joint } from '../joint/index.ts';
 
 /** A choice that says what the joint is, not how large. */
 export interface JointChoice {
@@ -7,32 +7,26 @@ export interface JointChoice {
   readonly options: readonly string[];
 }
 
-const options = {
-  kind: ['fillet', 'butt'],
-  arrangement: ['tee', 'lap', 'corner'],
-  endCut: ['fitted', 'square'],
-  preparation: ['square', 'singleV', 'doubleV', 'singleBevel', 'doubleBevel', 'singleU', 'singleJ'],
-  product: ['plate', 'pipe'],
-  backing: ['none', 'strip'],
-} as const;
+const kinds: readonly Joint['kind'][] = ['fillet', 'butt'];
+
+/** What is chosen of each kind, in the order it is chosen; of what values, the joint's own tables say. */
+const chosen: Readonly<Record<Joint['kind'], readonly string[]>> = {
+  fillet: ['arrangement', 'endCut'],
+  butt: ['preparation', 'product', 'backing'],
+};
 
 /** The choices that mean something for this joint, in the order they are made. */
 export function choicesOf(joint: Joint): readonly JointChoice[] {
-  const chosen: readonly (readonly [keyof typeof options, string])[] =
-    joint.kind === 'fillet'
-      ? [
-          ['kind', joint.kind],
-          ['arrangement', joint.arrangement],
-          // a lap lies flat on plate 1 whatever the cut of its end
-          ...(joint.arrangement === 'lap' ? [] : [['endCut', joint.endCut] as const]),
-        ]
-      : [
-          ['kind', joint.kind],
-          ['preparation', joint.preparation],
-          ['product', joint.product],
-          ['backing', joint.backing],
-        ];
-  return chosen.map(([field, value]) => ({ field, value, options: options[field] }));
+  const { kind } = joint;
+  const tables = choicesOfKind(kind);
+  const own = chosen[kind].flatMap((field): readonly JointChoice[] => {
+    // a lap lies flat on plate 1 whatever the cut of its end
+    if (field === 'endCut' && joint.kind === 'fillet' && joint.arrangement === 'lap') return [];
+    const options = tables.find((choice) => choice.field === field)?.values.map(String) ?? [];
+    const value: unknown = joint[field as keyof Joint];
+    return typeof value === 'string' ? [{ field, value, options }] : [];
+  });
+  return [{ field: 'kind', value: kind, options: kinds }, ...own];
 }
 
 /**

@@ -1,7 +1,6 @@
 import type { ParameterRange } from '../joint/index.ts';
+import { inch64ToMm, inchToMm } from '../units/index.ts';
 import type { Preferences } from './preferences.ts';
-
-const INCH = 25.4;
 
 /** Steps of one key press or stepper, in mm or degrees. */
 interface Steps {
@@ -17,10 +16,10 @@ export function stepsOf(
   if (range.unit !== 'mm' || reading.units === 'mm') {
     return { model: range.step, fine: range.step / 10 };
   }
-  if (reading.inches === 'fraction') return { model: INCH / 64, fine: INCH / 64 };
+  if (reading.inches === 'fraction') return { model: inch64ToMm(1), fine: inch64ToMm(1) };
   return range.step < 0.1
-    ? { model: INCH / 1000, fine: INCH / 1000 }
-    : { model: INCH / 100, fine: INCH / 1000 };
+    ? { model: inchToMm(0.001), fine: inchToMm(0.001) }
+    : { model: inchToMm(0.01), fine: inchToMm(0.001) };
 }
 
 /**

@@ -28,8 +28,6 @@ export const spatterRanges = (index: number): readonly ParameterRange[] =>
   (['place', 'height'] as const).map((name) => ({
     field: `spatter.${index}.${name}`,
     group: 'discontinuities',
-    unit: 'mm',
-    min: spatterBounds[name].min,
-    max: spatterBounds[name].max,
+    ...spatterBounds[name],
     step: name === 'place' ? 0.5 : 0.1,
   }));

@@ -12,13 +12,10 @@ export type Mm = Branded<'mm'>;
 export type Deg = Branded<'deg'>;
 /** An angle in radians, inside the geometry kernel only. */
 export type Rad = Branded<'rad'>;
-/** A length on the screen, in CSS pixels. */
-export type Px = Branded<'px'>;
 
 export const mm = (value: number): Mm => value as Mm;
 export const deg = (value: number): Deg => value as Deg;
 export const rad = (value: number): Rad => value as Rad;
-export const px = (value: number): Px => value as Px;
 
 export const toRad = (angle: Deg): Rad => ((angle * Math.PI) / 180) as Rad;
 export const toDeg = (angle: Rad): Deg => ((angle * 180) / Math.PI) as Deg;

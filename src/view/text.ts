@@ -1,4 +1,4 @@
-import { formatFixed, formatLength, type LengthFormat } from '../units/index.ts';
+import { formatFixed, formatLength, mmToInch, type LengthFormat } from '../units/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 import type { Preferences } from '../state/preferences.ts';
 import { sentences as first } from './messages/compiled/en-first.js';
@@ -87,7 +87,7 @@ export function quantity(value: number, unit: QuantityUnit, reading: Reading): s
     case 'mm2':
       return reading.units === 'mm'
         ? `${formatFixed(value, 1)} mm²`
-        : `${formatFixed(value / 645.16, 4)} in²`;
+        : `${formatFixed(mmToInch(mmToInch(value)), 4)} in²`;
     case 'kg/m':
       return reading.units === 'mm'
         ? `${formatFixed(value, 3)} kg/m`

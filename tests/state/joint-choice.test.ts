@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { build, defaultJoint, type FilletJoint } from '../../src/joint/index.ts';
+import { build, choicesOfKind, defaultJoint, type FilletJoint } from '../../src/joint/index.ts';
 import { undercutShapes } from '../../src/state/flaw-shape.ts';
 import { choicesOf, withChoice } from '../../src/state/joint-choice.ts';
 import { addSpatter, hasRoomForSpatter, removeSpatter } from '../../src/state/spatter.ts';
@@ -24,6 +24,21 @@ describe('choices of a joint', () => {
         }
       }
     }
+  });
+
+  it('offer every value that the joint’s own table knows, and no other', () => {
+    for (const joint of joints) {
+      for (const { field, options } of choicesOf(joint)) {
+        if (field === 'kind') continue;
+        const table = choicesOfKind(joint.kind).find((choice) => choice.field === field);
+        expect(options).toEqual(table?.values);
+      }
+    }
+    expect(choicesOf(defaultJoint('fillet')).map(({ field }) => field)).toEqual([
+      'kind',
+      'arrangement',
+      'endCut',
+    ]);
   });
 
   it('don’t offer a cut of plate 2 in a lap, which has none', () => {

@@ -9,7 +9,7 @@ import { defaultJoint } from '../../src/joint/index.ts';
 import { readySections } from '../../src/state/ready-sections.ts';
 import { groupName, groups } from '../../src/view/page/groups.ts';
 import { pages } from '../../src/view/page/pages.ts';
-import { parameterName } from '../../src/view/page/parameter-text.ts';
+import { parameterName } from '../../src/view/parameter-name.ts';
 import { fetchRest, known, length, quantity, text, type Reading } from '../../src/view/text.ts';
 
 const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };

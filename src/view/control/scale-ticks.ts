@@ -1,4 +1,5 @@
 import { range, tickStep } from 'd3';
+import { inchToMm } from '../../units/index.ts';
 
 /** Marks closer than this read as a grey band. */
 const LEAST_GAP = 4.4;
@@ -6,7 +7,7 @@ const LEAST_GAP = 4.4;
 /** How a scale is divided: minor and major step, each in mm or degrees, finest first. */
 type Division = readonly [minor: number, major: number];
 
-const INCH = 25.4;
+const INCH = inchToMm(1);
 const fractions: readonly Division[] = [
   [INCH / 64, INCH / 16],
   [INCH / 32, INCH / 8],

@@ -1,4 +1,5 @@
 import type { Measurement } from '../../measure/index.ts';
+import { inchToMm } from '../../units/index.ts';
 import { length, quantity, type Reading, text } from '../text.ts';
 import type { SceneWords } from './dimension-context.ts';
 import type { BarLength } from './scale-bar.ts';
@@ -65,7 +66,7 @@ export function barLengths(reading: Reading): readonly BarLength[] {
   const metric = reading.units === 'mm';
   const lengths = metric
     ? [0.5, 1, 2, 5, 10, 20, 50, 100]
-    : [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 4].map((inches) => inches * 25.4);
+    : [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 4].map(inchToMm);
   return lengths.map((mm) => ({
     mm,
     text: metric ? `${mm} mm` : length(mm, reading, { unitMark: true }),

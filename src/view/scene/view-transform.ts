@@ -1,7 +1,8 @@
 import type { Point } from '../../geometry/index.ts';
+import { inchToMm } from '../../units/index.ts';
 
 /** CSS px per mm at true size: a CSS inch is 96 px; a real screen differs until it is calibrated. */
-export const TRUE_SCALE = 96 / 25.4;
+export const TRUE_SCALE = 96 / inchToMm(1);
 
 /** How the section plane (mm, y up) lies on the drawing (px, y down). */
 export interface View {

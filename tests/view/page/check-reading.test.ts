@@ -1,13 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
 import { checkReading, tellingReading } from '../../../src/view/page/check-reading.ts';
-import {
-  parameterName,
-  parameterText,
-  parseParameter,
-  scaleUnit,
-} from '../../../src/view/page/parameter-text.ts';
+import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
 import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
+import { parameterName } from '../../../src/view/parameter-name.ts';
 import { quantity, type Reading } from '../../../src/view/text.ts';
 
 const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
