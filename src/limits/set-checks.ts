@@ -45,14 +45,14 @@ export function setChecks(
     const seen = asSeen(reading, subject, measurements, sheet);
     const place = prepared.unit === 'deg' ? set.lastPlace.deg : set.lastPlace[sheet.column];
     const missing = given === true ? null : needs(given);
-    if (missing !== null) {
-      // one row says what has to be known; the others of its table would only say it again
-      const question = `${subject} ${prepared.sense} ${missing.key}`;
-      if (asked.has(question)) continue;
-      asked.add(question);
-    }
+    // one row says what has to be known; the others of its table would only say it again
+    const question = missing === null ? null : `${subject} ${prepared.sense} ${missing.key}`;
+    if (question !== null && asked.has(question)) continue;
     const check = criterionCheck(prepared, seen, sheet, scope, { place, missing, set });
-    if (check !== null) checks.push({ check, criterion });
+    if (check === null) continue;
+    // only a row that counts for this thickness has said it
+    if (question !== null) asked.add(question);
+    checks.push({ check, criterion });
   }
   return checks;
 }

@@ -103,7 +103,7 @@ function angleOnEach(asked: JobSheet, joint: Joint): JobSheet | null {
 /** Area of the triangle between the specified legs, mm². */
 function filletArea(sheet: JobSheet): number {
   const { leg1, leg2, angle } = specifiedSize(sheet);
-  return 0.5 * leg1 * leg2 * Math.sin((angle * Math.PI) / 180);
+  return (leg1 * leg2 * Math.sin((angle * Math.PI) / 180)) / 2;
 }
 
 const mm = (value: number): MessageValue => ({ value, unit: 'mm' });

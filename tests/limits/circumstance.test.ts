@@ -52,6 +52,23 @@ describe('a row for some circumstances only', () => {
     });
   });
 
+  it('asks although the first row of its table is for another thickness', async () => {
+    const banded = [
+      row('thin', 'underfill', {
+        given: { temperature: ['over750F'] },
+        when: { mm: 'tMin <= 3 mm' },
+        max: { mm: '1 mm' },
+      }),
+      row('thick', 'underfill', {
+        given: { temperature: ['over750F'] },
+        when: { mm: 'tMin > 3 mm' },
+        max: { mm: '2 mm' },
+      }),
+    ];
+    // 12 mm plates: the thin row has nothing to ask
+    expect((await checksOf(banded, weld())).map(({ id }) => id)).toEqual(['thick:underfill']);
+  });
+
   it('asks for each measurement and each sense by itself', async () => {
     const given = { stress: ['acrossWeld'] };
     const both = [
