@@ -94,7 +94,8 @@ export const soundButt: Values = {
 
 export const butt = { kind: 'butt', form: 'singleV' } as const;
 
-function limitSet(id: string): CompiledLimitSet {
+/** A built-in set by its id. */
+export function limitSet(id: string): CompiledLimitSet {
   const set = limitSets.find((one) => one.id === id);
   if (set === undefined) throw new Error(`no limit set ${id}`);
   return set;

@@ -22,61 +22,6 @@ const weld = (values: Values, heading: object = {}): Measurements =>
   measured({ ...butt, ...heading }, { ...soundButt, ...values });
 const plates = (t: number): Values => ({ t1: t, t2: t, tMin: t, tMax: t });
 
-describe('ISO 5817 level C, worked checks', () => {
-  it('502 (2003 edition): cap 14 mm wide may stand 3.1 mm high, so 2.5 mm is accepted', () => {
-    // 1 + 0.15 × 14 = 3.1
-    const check = checkOf(
-      '502:faceReinforcement.higher',
-      weld({ faceWidth: 14, 'faceReinforcement.higher': 2.5 }),
-      sheetWith(),
-    );
-    expect(check.limit).toBeCloseTo(3.1, 12);
-    expect(check.call).toBe('accept');
-  });
-
-  it('5011 (2003 edition): t = 3.0 exactly is in the thin band, 0.3 mm for short lengths only', () => {
-    const at = (extent: JobSheet['extent'], undercut1: number): Check =>
-      checkOf('5011-thin:undercut1', fillet({ ...plates(3), undercut1 }), sheetWith({ extent }));
-    // 20 mm in the worst 100 mm is short: accepted; 26 mm is not: rejected; unknown: refer
-    expect(at('isolatedShort', 0.3).call).toBe('accept');
-    expect(at('typical', 0.3).call).toBe('reject');
-    expect(at('unknown', 0.3).call).toBe('refer');
-    expect(at('isolatedShort', 0.31).call).toBe('reject');
-    expect(at('unknown', 0.3).limit).toBeCloseTo(0.3, 12);
-  });
-
-  it('5072 (2023 edition): a 6 mm tube wall may be 3 mm out of line, so 2.5 mm is accepted', () => {
-    const check = checkOf(
-      '5072:misalignment',
-      weld({ ...plates(6), centrelineOffset: 2.5 }, { product: 'pipe' }),
-      sheetWith(),
-    );
-    // min(0.5 × 6, 3) = 3
-    expect(check).toMatchObject({ limit: 3, call: 'accept' });
-  });
-
-  it('512 and 503 (2003/2014): legs 10.5 and 8 on a 6 mm throat, face 13 mm, convexity 2.9', () => {
-    const of = fillet({
-      leg1: 10.5,
-      leg2: 8,
-      legDifference: 2.5,
-      faceWidth: 13,
-      convexity: 2.9,
-      // flat at least: the largest isosceles triangle has the lesser leg, 8 cos 45° = 5.657
-      isoscelesThroat: 5.657,
-    });
-    const asymmetry = checkOf('512:legDifference', of, throat(6));
-    const convexity = checkOf('503:convexity', of, throat(6));
-    // 2 + 0.15 × 6 = 2.9; 1 + 0.15 × 13 = 2.95
-    expect(asymmetry).toMatchObject({ measured: 2.5, call: 'accept' });
-    expect(asymmetry.limit).toBeCloseTo(2.9, 12);
-    expect(convexity).toMatchObject({ measured: 2.9, call: 'accept' });
-    expect(convexity.limit).toBeCloseTo(2.95, 12);
-    // these two rows only: the throat is 0.343 short, under the 0.9 allowed for short lengths
-    expect(checkOf('5213:isoscelesThroat', of, throat(6)).call).toBe('refer');
-  });
-});
-
 describe('every row of ISO 5817 level C gives the limit worked by hand', () => {
   /** row, measurements that differ from the sound weld, sheet, limit, working */
   const filletRows: readonly (readonly [string, Values, JobSheet, number, string])[] = [
