@@ -5,6 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import {
   build,
+  defaultJobSheet,
+  defaultJoint,
   judge,
   limitSets,
   measure,
@@ -39,3 +41,42 @@ for (const name of readdirSync(folder).sort()) {
   );
 }
 console.log(`${'slowest ready section'.padEnd(42)} ${Math.max(...medians).toFixed(4)}`);
+
+/** Times of one set's judging, each in microseconds; the measuring is done before. */
+function judging(limits, measured, sheet) {
+  const once = () => {
+    const start = performance.now();
+    judge(measured, sheet, limits);
+    return (performance.now() - start) * 1000;
+  };
+  for (let i = 0; i < WARM_UP; i++) once();
+  return Array.from({ length: ROUNDS }, once);
+}
+
+const opening = defaultJobSheet();
+const service = { stress: 'other', temperature: 'to350F', category: 'B', seam: 'girth' };
+const sheet = { ...opening, service };
+const welds = ['fillet', 'butt'].map((kind) => measure(build(defaultJoint(kind))));
+console.log('\njudge alone, µs                            fillet    butt');
+for (const limits of limitSets) {
+  const column = limits.columns[0];
+  const [fillet, butt] = welds.map((weld) => median(judging(limits, weld, { ...sheet, column })));
+  console.log(
+    `${limits.id.padEnd(42)} ${fillet.toFixed(1).padStart(6)}  ${butt.toFixed(1).padStart(6)}`,
+  );
+}
+
+/** Reading the compiled sets from their text and tying their formulas, as when a set is first asked for. */
+const setFolder = new URL('../../src/limits/sets/', import.meta.url);
+const texts = readdirSync(setFolder)
+  .filter((name) => name.endsWith('.compiled.json'))
+  .map((name) => readFileSync(new URL(name, setFolder), 'utf8'));
+const start = performance.now();
+const read = texts.map((text) => JSON.parse(text));
+const parsed = performance.now();
+for (const limits of read) for (const weld of welds) judge(weld, sheet, limits);
+const tied = performance.now();
+console.log(
+  `\nall ${read.length} compiled sets: read in ${(parsed - start).toFixed(1)} ms, ` +
+    `tied and judged by once in ${(tied - parsed).toFixed(1)} ms`,
+);

@@ -57,6 +57,7 @@ describe('a limit set from outside', () => {
       stage: 'fitUp',
       product: 'pipe',
       forms: ['singleV'],
+      backing: 'strip',
       when: { any: 'tMin > tMax' },
       short: true,
       nominal: { any: 't' },
@@ -168,6 +169,7 @@ describe('a limit set from outside', () => {
       kind: 'lap',
       stage: 'after',
       product: 'bar',
+      backing: 'both',
       standsFor: 'toe',
     };
     for (const [field, value] of Object.entries(cases)) {
