@@ -8,6 +8,10 @@ const NAME = 'toeline.bench';
 /** Where a kept bench that cannot be read is put aside, so that nothing is thrown away. */
 const ASIDE = 'toeline.bench.unreadable';
 
+/** Whether nothing was kept and the address carries nothing: then the opening bench opens. */
+export const isFirstVisit = (shelf: Shelf, hash: string): boolean =>
+  shelf.read(NAME) === null && !isBenchHash(hash);
+
 /**
  * The bench to open with: the one kept before, or a new one; over it, as a step that undo takes
  * back, the one that the address carries. What cannot be read is said, put aside and changes
