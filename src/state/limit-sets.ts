@@ -7,11 +7,14 @@ let all: readonly CompiledLimitSet[] | null = null;
 /** Stands for whatever set the page did not open with. */
 export const ANY_OTHER = '';
 
+/** Whether the page opens with this set, its words included. */
+export const isOpeningSet = (id: string): boolean => id === openingLimitSet.id;
+
 /** Fetches the set that a sheet names; to be waited for before that sheet is judged by. */
 export async function fetchLimitSet(id: string): Promise<void> {
-  if (id !== openingLimitSet.id) all ??= (await import('./all-limit-sets.ts')).limitSets;
+  if (!isOpeningSet(id)) all ??= (await import('./all-limit-sets.ts')).limitSets;
 }
 
 /** The set of that name, a person's own included; undefined when there is none. */
 export const limitSetOf = (id: string): CompiledLimitSet | undefined =>
-  id === openingLimitSet.id ? openingLimitSet : (all?.find((set) => set.id === id) ?? ownSetOf(id));
+  isOpeningSet(id) ? openingLimitSet : (all?.find((set) => set.id === id) ?? ownSetOf(id));
