@@ -88,6 +88,11 @@ describe('incomplete penetration', () => {
     expect(valueOf(withUnfused([[], twoPieces]), 'incompletePenetration')).toBe(0);
   });
 
+  it('is the whole edge where no metal is fused to it from root to face', () => {
+    const whole = pathOf([at(1, 0), at(1, 1), at(6, 10)]);
+    expect(valueOf(withUnfused([[], whole]), 'incompletePenetration')).toBeCloseTo(10, 12);
+  });
+
   it('is the tallest unbroken run, not the sum of several', () => {
     const runs = [
       ...pathOf([at(-1, 0), at(-1, 0.5)]),
