@@ -208,7 +208,7 @@ function parseGiven(value: unknown, path: string): Given {
     const choice = (of: unknown, where: string): string => choiceOf(of, circumstances[name], where);
     return [name, listOf(fields[name], joined(path, name), choice)] as const;
   });
-  return Object.fromEntries(read) as Given;
+  return Object.fromEntries(read);
 }
 
 function isTrue(value: unknown, path: string): true {

@@ -11,7 +11,7 @@ const service = (changes: Partial<JobSheet['service']>): Partial<JobSheet> => ({
 });
 const weld = (values: object = {}): Measurements => measured(butt, { ...soundButt, ...values });
 const fillet = (leg1: number, leg2: number): Measurements =>
-  measure(build({ ...defaultJoint('fillet', 'tee'), leg1, leg2 } as Joint));
+  measure(build({ ...defaultJoint('fillet', 'tee'), leg1, leg2 }));
 const calls = (checks: readonly Check[]): readonly string[] => checks.map(({ call }) => call);
 
 describe('a row for some circumstances only', () => {
