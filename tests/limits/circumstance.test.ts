@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isGiven, unknownService } from '../../src/limits/circumstance.ts';
 import type { Check, JobSheet } from '../../src/limits/index.ts';
-import { build, defaultJoint, type Joint } from '../../src/joint/index.ts';
+import { build, defaultJoint } from '../../src/joint/index.ts';
 import { measure, type Measurements } from '../../src/measure/index.ts';
 import { butt, mm, measured, sheetWith, soundButt } from './hand-made.ts';
 import { checksOf, row } from './own-rows.ts';
