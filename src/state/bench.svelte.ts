@@ -24,6 +24,12 @@ interface Work {
   readonly held: Joint | null;
 }
 
+/** The text of a bench that could not be read, and why. */
+export interface Unreadable {
+  readonly text: string;
+  readonly why: Message;
+}
+
 /**
  * One bench: a joint and its job sheet, replaced whole; all that follows from them is derived. A
  * change shows at once and becomes a step of the history when it is committed.
@@ -37,6 +43,8 @@ export class BenchSession {
   stop = $state.raw<Stop | null>(null);
   /** something to tell the person, until the next change */
   notice = $state.raw<Message | null>(null);
+  /** what was kept from the last visit and could not be read, until it's saved or waved away */
+  unreadable = $state.raw<Unreadable | null>(null);
   /** check pointed at or focused: its witness is lit */
   lit = $state.raw<string | null>(null);
   /** check whose working is open */
@@ -145,6 +153,7 @@ export class BenchSession {
     this.choose({ ...this.joint, stage });
   }
 
+  /** Another sheet, one that can be read again: `changeSheet` sees to that. */
   setSheet(sheet: JobSheet): void {
     this.#settle({ ...this.#live, sheet });
   }

@@ -5,12 +5,13 @@ import type { Shelf } from './shelf.ts';
 import { startingBench } from './start.ts';
 
 const NAME = 'toeline.bench';
-/** Where a kept bench that cannot be read is put aside, so that nothing is thrown away. */
-const ASIDE = 'toeline.bench.unreadable';
 
 /** Whether nothing was kept and the address carries nothing: then the opening bench opens. */
 export const isFirstVisit = (shelf: Shelf, hash: string): boolean =>
   shelf.read(NAME) === null && !isBenchHash(hash);
+
+/** Benches opened while another is kept that nobody has read or put aside: they are not kept in its place. */
+const keptElsewhere = new WeakSet<BenchSession>();
 
 /**
  * The bench to open with: the one kept before, or a new one; over it, as a step that undo takes
@@ -28,9 +29,15 @@ async function keptBench(shelf: Shelf): Promise<BenchSession> {
   if (text === null) return new BenchSession(startingBench());
   const before = await read(text, 'readDocument');
   if (before.ok) return new BenchSession(before.document);
-  shelf.write(ASIDE, text);
   const bench = new BenchSession(startingBench());
-  bench.notice = { key: 'bench_kept_unreadable', values: { why: before.why } };
+  if (before.why.key === NO_READER) {
+    keptElsewhere.add(bench);
+    bench.notice = { key: 'bench_kept_not_fetched' };
+    return bench;
+  }
+  const aside = await import('./aside.ts').catch(() => null);
+  if (aside?.putAside(shelf, text) !== true) keptElsewhere.add(bench);
+  bench.unreadable = { text, why: before.why };
   return bench;
 }
 
@@ -47,19 +54,23 @@ async function read(text: string, how: 'readDocument' | 'fromHash'): Promise<Rea
   try {
     return await (await import('./read-document.ts'))[how](text);
   } catch {
-    return { ok: false, why: { key: 'bench_document_no_reader' } };
+    return { ok: false, why: { key: NO_READER } };
   }
 }
+
+const NO_READER = 'bench_document_no_reader';
 
 /** Where the work goes when the shelf refuses it: the address, which a reload brings back. */
 export type Fallback = (hash: string) => void;
 
 /**
  * Keeps every committed change on the shelf. Called while a component is set up. When the shelf
- * refuses, says so once and puts the work into the address instead.
+ * refuses, says so once and puts the work into the address instead; so it does when the shelf holds
+ * a bench that must not be overwritten.
  */
 export function keepBench(bench: BenchSession, shelf: Shelf, fallback: Fallback): void {
-  let said = false;
+  const elsewhere = keptElsewhere.has(bench);
+  let said = elsewhere;
   let opened = false;
   $effect(() => {
     const { document } = bench;
@@ -68,7 +79,7 @@ export function keepBench(bench: BenchSession, shelf: Shelf, fallback: Fallback)
       opened = true;
       return;
     }
-    if (shelf.write(NAME, writeDocument(document))) return;
+    if (!elsewhere && shelf.write(NAME, writeDocument(document))) return;
     fallback(toHash(document));
     if (!said) bench.notice ??= { key: 'bench_storage_refused' };
     said = true;

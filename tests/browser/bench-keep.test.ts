@@ -137,6 +137,62 @@ test('what was kept and cannot be read is put aside, told, and the bench opens',
   expect(await page.evaluate(() => localStorage.getItem('toeline.bench.unreadable'))).toContain(
     'gone',
   );
+  // Offered back as it was: at once, and from Share however much is done in between.
+  const offered = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save it as a file' }).click();
+  expect(readFileSync(await (await offered).path(), 'utf8')).toContain('"gone"');
+  await fieldOf(page, 'Leg 1').fill('10');
+  await page.keyboard.press('Enter');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+  await page.getByRole('button', { name: 'Share' }).click();
+  const again = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save unreadable bench 1' }).click();
+  expect(readFileSync(await (await again).path(), 'utf8')).toContain('"gone"');
+  await page.getByRole('button', { name: 'Throw unreadable bench 1 away' }).click();
+  await expect(page.getByRole('button', { name: 'Save unreadable bench 1' })).toHaveCount(0);
+});
+
+test('a slip on the job sheet is refused at its field and costs nothing at the next reload', async ({
+  page,
+}) => {
+  await openBench(page);
+  await fieldOf(page, 'Leg 1').fill('10');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Job sheet' }).click();
+  const size = page.getByRole('textbox', { name: 'Size', exact: true });
+  for (const [slip, why] of [
+    ['0', 'A fillet must have a size above 0.'],
+    ['150', 'It may be 100.0 mm at most on this sheet.'],
+  ] as const) {
+    await size.fill(slip);
+    await size.press('Enter');
+    await expect(page.getByRole('alert').first()).toContainText(why);
+    await size.press('Escape');
+  }
+  await expect(size).toHaveValue('7');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+});
+
+test.describe('offline', () => {
+  test.use({ expectedErrors: [/status of 404/] });
+  test('a kept bench is safe while what reads it cannot be fetched', async ({ page }) => {
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('10');
+    await page.keyboard.press('Enter');
+    await page.route(/read-document/, (route) => route.fulfill({ status: 404, body: '' }));
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect(page.getByRole('alert')).toContainText('is safe');
+    await fieldOf(page, 'Leg 1').fill('11');
+    await page.keyboard.press('Enter');
+    await page.unroute(/read-document/);
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('11.0');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+  });
 });
 
 for (const [how, script] of [
