@@ -1,4 +1,5 @@
 import type { Service } from './circumstance.ts';
+import type { SymbolMarks } from './weld-symbol.ts';
 
 /**
  * What the WPS, the drawing and the limit set require of one joint. Plain JSON, part of the permalink and the saved file.
@@ -51,6 +52,8 @@ export interface JobSheet {
   readonly rootAccessible: boolean;
   /** what some rows depend on and no section shows */
   readonly service: Service;
+  /** what the welding symbol on the drawing says besides the dimensions above; plain when left out */
+  readonly symbol?: SymbolMarks;
 }
 
 /** A length as entered: a decimal in the sheet's column, or an exact inch fraction of 64ths. */

@@ -2,6 +2,7 @@ import { enteredToMm } from '../units/index.ts';
 import { circumstanceNames, circumstances, type Service } from './circumstance.ts';
 import type { JobSheet, SheetLength, Toleranced } from './job-sheet.ts';
 import { LimitsError } from './limits-error.ts';
+import { parseSymbolMarks } from './parse-symbol-marks.ts';
 import {
   choiceOf,
   fieldsOf,
@@ -63,6 +64,7 @@ export function parseJobSheet(value: unknown): JobSheet {
     penetrationProven: flagOf(sheet['penetrationProven'], 'penetrationProven'),
     rootAccessible: flagOf(sheet['rootAccessible'] ?? true, 'rootAccessible'),
     service: parseService(sheet['service'] ?? {}),
+    ...(sheet['symbol'] === undefined ? {} : { symbol: parseSymbolMarks(sheet['symbol']) }),
   };
 }
 
