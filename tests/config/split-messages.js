@@ -11,7 +11,7 @@ const folder = fileURLToPath(new URL('../../src/view/messages/compiled/', import
 /** Keys of sentences that nobody reads before having touched the page. */
 const REST = new RegExp(
   '^(lesson_|symbol_|joint_error|units_|measure_|limit_|limits_|bench_(sheet_|key|document_|link_|file_' +
-    '|picture_|print$|ready_|inches|theme|targets|part_|storage|kept|aside_|choice_|kind_' +
+    '|picture_|print$|ready_|inches|theme|targets|part_|storage|kept|aside_|calibrate|life_|choice_|kind_' +
     '|arrangement_|endcut_|preparation_|product_|backing_|shape_|spatter|remove|status_|margin_' +
     '|most_allowed|least_needed|present_|stop_))',
 );
@@ -22,7 +22,7 @@ const FAMILY =
 /** Those of them that the opening bench says. A browser test opens it and looks for gaps. */
 const OPENING = new RegExp(
   '^(scene_(leg[12]|theoreticalthroat|actualthroat|sizeequal|convexity|undercut2|governs|least|most' +
-    '|not_shown(_one)?|scale|title|true_size)' +
+    '|not_shown(_one)?|scale|title|true_size(_about)?)' +
     '|bench_parameter_(leg[12]|convexity|root_gap|undercut[12]_depth)' +
     '|bench_title_(legs|tee)|bench_summary_(plates|convex|over)' +
     '|limits_name_(leg|throat|undercut|convexity|toe_angle|overlap|leg_difference|excess_throat' +

@@ -13,7 +13,7 @@ const sheet = sheetWith({
   },
 });
 const joint = (changes: Partial<ButtJoint> = {}): ButtJoint => ({
-  ...(defaultJoint('butt', 'singleV') as ButtJoint),
+  ...(defaultJoint('butt', 'singleV')),
   t1: 12,
   t2: 12,
   ...changes,

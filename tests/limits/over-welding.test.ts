@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { build, defaultJoint, type Joint } from '../../src/joint/index.ts';
+import { build, defaultJoint } from '../../src/joint/index.ts';
 import { overWelding } from '../../src/limits/index.ts';
 import { measure } from '../../src/measure/index.ts';
 import { mm, sheetWith } from './hand-made.ts';
 
 const fillet = (changes: object = {}) =>
-  measure(build({ ...defaultJoint('fillet', 'tee'), leg1: 8, leg2: 8, ...changes } as Joint));
+  measure(build({ ...defaultJoint('fillet', 'tee'), leg1: 8, leg2: 8, ...changes }));
 const sheet = sheetWith({ size: { as: 'leg', first: mm(7), second: null } });
 
 describe('the cost of over-welding', () => {
