@@ -6,6 +6,8 @@ export interface Preferences {
   readonly terms: 'US' | 'ISO';
   readonly theme: 'light' | 'dark' | 'system';
   readonly targets: 'normal' | 'large';
+  /** Pixels of the page to a millimetre of this screen, once somebody measured; null before. */
+  readonly pxPerMm: number | null;
 }
 
 export const startingPreferences: Preferences = {
@@ -14,9 +16,14 @@ export const startingPreferences: Preferences = {
   terms: 'US',
   theme: 'system',
   targets: 'normal',
+  pxPerMm: null,
 };
 
-const allowed: { readonly [Name in keyof Preferences]: readonly Preferences[Name][] } = {
+/** A screen coarser or finer than this is a slip of the hand. */
+export const pxPerMmBounds = { min: 2, max: 9 } as const;
+
+type Chosen = Omit<Preferences, 'pxPerMm'>;
+const allowed: { readonly [Name in keyof Chosen]: readonly Chosen[Name][] } = {
   units: ['mm', 'in'],
   inches: ['decimal', 'fraction'],
   terms: ['US', 'ISO'],
@@ -34,13 +41,17 @@ export function readPreferences(text: string | null): Preferences {
   }
   if (typeof kept !== 'object' || kept === null) return startingPreferences;
   const record = kept as Readonly<Record<string, unknown>>;
-  const pick = <Name extends keyof Preferences>(name: Name): Preferences[Name] =>
+  const pick = <Name extends keyof Chosen>(name: Name): Chosen[Name] =>
     allowed[name].find((value) => value === record[name]) ?? startingPreferences[name];
+  const { pxPerMm } = record;
+  const isScale =
+    typeof pxPerMm === 'number' && pxPerMm >= pxPerMmBounds.min && pxPerMm <= pxPerMmBounds.max;
   return {
     units: pick('units'),
     inches: pick('inches'),
     terms: pick('terms'),
     theme: pick('theme'),
     targets: pick('targets'),
+    pxPerMm: isScale ? pxPerMm : null,
   };
 }

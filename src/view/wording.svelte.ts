@@ -18,6 +18,11 @@ export class Wording {
     return this.#preferences.value;
   }
 
+  /** Pixels to a millimetre of this person's screen; null until it has been measured. */
+  get pxPerMm(): number | null {
+    return this.#preferences.value.pxPerMm;
+  }
+
   /** Fetches the sentences that the page did not open with; tried again at the next touch if it fails. */
   async complete(): Promise<void> {
     if (this.#whole) return;

@@ -13,6 +13,13 @@ describe('preferences', () => {
     expect(kept).toEqual({ ...startingPreferences, units: 'in', theme: 'dark' });
   });
 
+  it('keep a screen’s scale that can be one, and no other', () => {
+    expect(readPreferences('{"pxPerMm":4.52}').pxPerMm).toBe(4.52);
+    for (const wrong of ['0', '-4', '1e9', '"4"', 'null']) {
+      expect(readPreferences(`{"pxPerMm":${wrong}}`).pxPerMm).toBeNull();
+    }
+  });
+
   it.each(['not json', 'null', '7', '[]', '"x"', '{"units":{"toString":1}}'])(
     'start afresh when %s was kept',
     (text) => {

@@ -26,7 +26,13 @@ const FIT_UP_REACH = 9;
  * view before, that one is kept as long as it serves, so that the drawing holds
  * still under the hand.
  */
-export function fitView(section: Section, sheet: Sheet, before: View | null, hold = false): View {
+export function fitView(
+  section: Section,
+  sheet: Sheet,
+  before: View | null,
+  hold = false,
+  trueScale: number = TRUE_SCALE,
+): View {
   const sameSheet =
     before?.width === sheet.width &&
     before.height === sheet.height &&
@@ -37,7 +43,7 @@ export function fitView(section: Section, sheet: Sheet, before: View | null, hol
     const worthIt = fits(extent(seen, before.scale * WORTH_ENLARGING, 1), sheet);
     if (!worthIt) return before;
   }
-  return centred(section, sheet, seen, largestScale(seen, sheet));
+  return centred(section, sheet, seen, largestScale(seen, sheet, trueScale));
 }
 
 /** The whole section at a given scale, centred; a true-size view is `fitAt(…, TRUE_SCALE)`. */
@@ -62,7 +68,7 @@ function subjectOf({ kind, form, stage }: Section): string {
   return `${kind} ${form} ${stage}`;
 }
 
-function largestScale(seen: readonly Seen[], sheet: Sheet): number {
+function largestScale(seen: readonly Seen[], sheet: Sheet, trueScale: number): number {
   let low = LEAST_SCALE;
   let high = LARGEST_SCALE;
   for (let step = 0; step < HALVINGS; step++) {
@@ -70,7 +76,7 @@ function largestScale(seen: readonly Seen[], sheet: Sheet): number {
     if (fits(extent(seen, middle, 1), sheet)) low = middle;
     else high = middle;
   }
-  return readable(low);
+  return readable(low, trueScale);
 }
 
 function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
@@ -78,10 +84,10 @@ function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
 }
 
 /** Rounded down to a drawn scale that can be said: 9.5 : 1 rather than 9.53 : 1. */
-function readable(pxPerMm: number): number {
-  const times = pxPerMm / TRUE_SCALE;
+function readable(pxPerMm: number, trueScale: number): number {
+  const times = pxPerMm / trueScale;
   const step = times >= 5 ? 0.5 : times >= 2 ? 0.2 : times >= 0.5 ? 0.1 : 0.05;
-  return Math.max(step, Math.floor(times / step) * step) * TRUE_SCALE;
+  return Math.max(step, Math.floor(times / step) * step) * trueScale;
 }
 
 function showsAll(view: View, seen: readonly Seen[], sheet: Sheet): boolean {

@@ -100,7 +100,7 @@ export function composeScene(input: SceneInput): Scene {
   const { section, sheet, show } = input;
   const view = input.trueToSize
     ? fitAt(section, sheet, input.trueScale)
-    : fitView(section, sheet, input.before?.view ?? null, input.hold);
+    : fitView(section, sheet, input.before?.view ?? null, input.hold, input.trueScale);
   const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
   const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
   const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
