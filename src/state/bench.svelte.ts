@@ -6,6 +6,7 @@ import {
   type Stage,
 } from '../joint/index.ts';
 import { judge, overallCall, type Check, type JobSheet } from '../limits/index.ts';
+import type { MeasurementId } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
@@ -47,6 +48,8 @@ export class BenchSession {
   unreadable = $state.raw<Unreadable | null>(null);
   /** check pointed at or focused: its witness is lit */
   lit = $state.raw<string | null>(null);
+  /** measurement pointed at or focused, whether or not a check judges it: its witness is lit */
+  pointed = $state.raw<MeasurementId | null>(null);
   /** check whose working is open */
   opened = $state.raw<string | null>(null);
   /** parameter whose handle or scale has the focus */
@@ -83,10 +86,10 @@ export class BenchSession {
   readonly parameters = $derived.by(
     () => (this.#ranges = steadyList(this.#ranges, parametersOf(this.joint))),
   );
-  /** what the lit check is put to */
+  /** the measurement pointed at, or what the lit check is put to */
   readonly litSubject = $derived(
     this.lit === null
-      ? null
+      ? this.pointed
       : (this.checks.find((check) => check.id === this.lit)?.measurement ?? null),
   );
 

@@ -143,6 +143,16 @@ describe('a bench session', () => {
     expect(bench.litSubject).toBeNull();
   });
 
+  it('lights a measurement that no check judges', () => {
+    const bench = new BenchSession(startingBench());
+    expect(bench.checks.map((check) => check.measurement)).not.toContain('weldArea');
+    bench.pointed = 'weldArea';
+    expect(bench.litSubject).toBe('weldArea');
+    // A row of the checks that is pointed at has the last word.
+    bench.lit = bench.checks.find((check) => check.measurement === 'leg1')?.id ?? '';
+    expect(bench.litSubject).toBe('leg1');
+  });
+
   it('keeps the parameter in hand after the focus has gone', () => {
     const bench = new BenchSession(startingBench());
     bench.focus('convexity');

@@ -20,7 +20,7 @@ export interface Handle {
 }
 
 /** What the bench folds its controls by; null while none is chosen. */
-export type HandleGroup = ParameterRange['group'] | 'sheet' | null;
+export type HandleGroup = ParameterRange['group'] | 'measured' | 'sheet' | null;
 
 const MOST_HANDLES = 6;
 /** Two handles of one bead may not stand on the same point, mm. */
@@ -89,8 +89,9 @@ const FIELDS: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], Fie
  */
 export function handlesOf(joint: Joint, section: Section, group: HandleGroup): readonly Handle[] {
   const ranges = new Map(parametersOf(joint).map((range) => [range.field, range]));
+  const listed = FIELDS[joint.kind][joint.stage];
   const fields =
-    FIELDS[joint.kind][joint.stage][group === null || group === 'sheet' ? 'first' : group];
+    group === null || group === 'measured' || group === 'sheet' ? listed.first : listed[group];
   const handles: Handle[] = [];
   for (const field of presentFirst(joint, fields, ranges)) {
     const range = ranges.get(field);
