@@ -1,0 +1,89 @@
+import { openBench, openReady } from './bench-page.ts';
+import { axeFindings, expect, LOOKS, test, type Page } from './harness.ts';
+
+const fieldOf = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+const callOf = (page: Page, what: string) =>
+  page.locator('.checks li', { hasText: what }).locator('.call');
+
+async function openSheet(page: Page): Promise<void> {
+  await page.getByRole('link', { name: /Job sheet$/ }).click();
+  await expect(page.getByRole('heading', { name: 'Job sheet', level: 1 })).toBeVisible();
+}
+
+/** Pages of a PDF, counted by their objects. */
+const pagesIn = (pdf: Buffer): number =>
+  (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
+
+test('what is written on the job sheet is judged by, kept and carried by a link', async ({
+  page,
+  context,
+}) => {
+  await openBench(page);
+  await openSheet(page);
+  await fieldOf(page, 'WPS number').fill('WPS 12');
+  await fieldOf(page, 'WPS number').press('Tab');
+  await fieldOf(page, 'Size').first().fill('9');
+  await fieldOf(page, 'Size').first().press('Enter');
+  await expect(callOf(page, 'Leg 1')).toHaveText('Reject');
+  await page.reload();
+  await expect(fieldOf(page, 'WPS number')).toHaveValue('WPS 12');
+  await expect(callOf(page, 'Leg 1')).toHaveText('Reject');
+  // the address of a bench carries the sheet to another browser
+  const kept = await page.evaluate(() => localStorage.getItem('toeline.bench') ?? '');
+  const hash = `#bench=${Buffer.from(kept).toString('base64url')}`;
+  const other = await context.browser()?.newPage();
+  await other?.goto(new URL(hash, page.url()).href);
+  await other?.getByRole('link', { name: /Job sheet$/ }).click();
+  await expect(other?.getByRole('textbox', { name: 'WPS number' }) ?? page).toHaveValue('WPS 12');
+  await other?.close();
+});
+
+test('a row that depends on the service asks for it, and is judged once it is given', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openReady(page, 'Heavy cap');
+  await openSheet(page);
+  await page.getByRole('combobox', { name: 'Limits' }).selectOption('b311');
+  await page.getByRole('combobox', { name: 'Column' }).selectOption('in');
+  const cap = callOf(page, 'Reinforcement').first();
+  await expect(cap).toHaveText('Not assessed');
+  await page.getByRole('combobox', { name: 'Design temperature' }).selectOption('over750F');
+  await expect(cap).toHaveText('Reject');
+});
+
+test('a slip is refused at its field and changes nothing', async ({ page }) => {
+  await openBench(page);
+  await openSheet(page);
+  const size = fieldOf(page, 'Size').first();
+  await size.fill('0');
+  await size.press('Enter');
+  await expect(page.getByRole('alert').first()).toBeVisible();
+  await expect(callOf(page, 'Leg 1')).toHaveText('Accept');
+});
+
+for (const { screen, scheme } of LOOKS) {
+  test(`axe finds nothing on the job sheet, ${screen.name}, ${scheme}`, async ({ page }) => {
+    await page.setViewportSize({ width: screen.width, height: screen.height });
+    await page.emulateMedia({ colorScheme: scheme });
+    await openBench(page);
+    await openSheet(page);
+    expect(await axeFindings(page)).toEqual([]);
+    await page.goto('./#bench');
+    await openReady(page, 'The same, offset');
+    await openSheet(page);
+    expect(await axeFindings(page), 'butt, fit-up').toEqual([]);
+  });
+}
+
+for (const format of ['A4', 'Letter']) {
+  test(`prints on one page of ${format}`, async ({ page }) => {
+    await openBench(page);
+    await openSheet(page);
+    expect(pagesIn(await page.pdf({ format, printBackground: true }))).toBe(1);
+    await page.goto('./#bench');
+    await openReady(page, 'The same, offset');
+    await openSheet(page);
+    expect(pagesIn(await page.pdf({ format, printBackground: true })), 'butt, fit-up').toBe(1);
+  });
+}
