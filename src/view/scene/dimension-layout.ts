@@ -23,6 +23,11 @@ export interface DimensionLayout {
 /** A dimension that could only be drawn at a higher cost than this is left out. */
 const TOO_UGLY = 75;
 
+/** What a place may cost at most: twice as much where a text has its line to fall back on. */
+function ceilingOf(request: DimensionRequest): number {
+  return request.kind === 'running' && request.label === 'endOrOn' ? 2 * TOO_UGLY : TOO_UGLY;
+}
+
 /** What each dimension's place cost in a layout, by key. */
 export type LayoutCosts = ReadonlyMap<string, number>;
 
@@ -76,8 +81,7 @@ function place(
       list && neverDropped(request)
         ? listed(sheet, lettering, request)
         : (knownPlace(sheet, lettering, request, before) ??
-          cheapest(sheet, lettering, request, TOO_UGLY) ??
-          onItsLine(sheet, lettering, request));
+          cheapest(sheet, lettering, request, ceilingOf(request)));
     if (placement === null) {
       dropped.push(request);
       continue;
@@ -98,7 +102,7 @@ function knownPlace(
   before: LayoutCosts,
 ): Placement | null {
   const limit = (before.get(request.asked.key) ?? Infinity) + DEARER;
-  return limit < TOO_UGLY ? cheapest(sheet, lettering, request, limit) : null;
+  return limit < ceilingOf(request) ? cheapest(sheet, lettering, request, limit) : null;
 }
 
 /** The cheapest place under the limit, or null. */
@@ -114,16 +118,6 @@ function cheapest(
     offerAll(search, request, wording);
   }
   return search.best;
-}
-
-/** Where a text goes that found no place past its arrow and is not to be left out: on its line, or past it at any price. */
-function onItsLine(
-  sheet: DrawingSheet,
-  lettering: Lettering,
-  request: DimensionRequest,
-): Placement | null {
-  if (request.kind !== 'running' || request.label !== 'endOrOn') return null;
-  return cheapest(sheet, lettering, { ...request, label: 'on' }, Infinity);
 }
 
 /** The cheapest place at any price, free paper included. */

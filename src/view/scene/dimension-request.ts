@@ -50,7 +50,7 @@ export interface RunningRequest extends Request {
   readonly kind: 'running';
   readonly from: Point;
   readonly to: Point;
-  /** endOrOn: on the line only if there is no fair place past the arrow; never left out */
+  /** endOrOn: on the line only if there is no fair place past the arrow */
   readonly label: 'on' | 'end' | 'endOrOn';
 }
 

@@ -107,15 +107,21 @@ const THROATS = [
 ] as const;
 
 /**
- * Throats run from the root, their common origin, one arrow each. Theoretical
- * and actual are always drawn, the one that governs where it is neither of
- * them, the rest only when they are pointed at or out of limit.
+ * Throats run from the root, their common origin, one arrow each. The one that
+ * governs and the actual one are always drawn, the theoretical one where
+ * neither it nor another governs in its place, the rest only when they are
+ * pointed at or out of limit.
  */
 function throatDimensions(context: DimensionContext): readonly DimensionRequest[] {
   const { show, words, governing } = context;
+  const isThird = governing !== null && governing !== 'actualThroat';
   const requests: DimensionRequest[] = [];
   for (const id of THROATS) {
-    const always = id === 'theoreticalThroat' || id === 'actualThroat' || id === governing;
+    const always =
+      id === governing ||
+      id === 'actualThroat' ||
+      // A third throat so near to it would only be in its way.
+      (id === 'theoreticalThroat' && !isThird);
     if (!(show.throats && always) && !pressing(context, id)) continue;
     const rank = id === governing ? RANK.governing : RANK.throat;
     const want = wanted(context, id, 'distance', rank);

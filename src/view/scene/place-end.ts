@@ -46,30 +46,37 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
   const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
   const level = Math.abs(along.y) < LEVEL;
   for (let tail = SHORTEST_TAIL; tail <= LONGEST_TAIL; tail += TAIL_STEP) {
-    const cost = base + (tail - SHORTEST_TAIL) * COST.tailPx;
-    if (cost >= search.limit) return;
+    const far = base + (tail - SHORTEST_TAIL) * COST.tailPx;
+    if (far >= search.limit) return;
     const x = tip.x + along.x * tail;
     const y = tip.y + along.y * tail;
     if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return;
-    const knee = { x, y };
+    const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
+    const cost = far + lineCost(sheet, leader);
+    // A longer leader crosses no less.
+    if (cost >= search.limit) return;
     if (level) {
-      offerOn(search, wording, end, knee, { start: x, side: forward, cost });
+      offerOn(search, wording, end, leader, { start: x, side: forward, cost });
       continue;
     }
     const column = forward === 1 || upright ? columnX(sheet, x) : null;
     if (column !== null) {
       const back = forward === 1 ? 0 : COST.backwards;
-      offerOn(search, wording, end, knee, { start: column, side: 1, cost: cost + back });
+      offerOn(search, wording, end, leader, { start: column, side: 1, cost: cost + back });
     }
     const plain = cost + COST.outOfColumn;
-    offerOn(search, wording, end, knee, {
+    offerOn(search, wording, end, leader, {
       start: x + forward * LANDING,
       side: forward,
       cost: plain,
     });
     const back = forward === 1 ? -1 : 1;
     const backwards = plain + COST.backwards;
-    offerOn(search, wording, end, knee, { start: x + back * LANDING, side: back, cost: backwards });
+    offerOn(search, wording, end, leader, {
+      start: x + back * LANDING,
+      side: back,
+      cost: backwards,
+    });
   }
 }
 
@@ -77,6 +84,7 @@ interface Landing {
   /** where the landing ends and the text begins after its gap */
   readonly start: number;
   readonly side: 1 | -1;
+  /** the leader's own included */
   readonly cost: number;
 }
 
@@ -84,21 +92,21 @@ function offerOn(
   search: Search,
   wording: Wording,
   end: EndLabel,
-  knee: Point,
+  leader: Line,
   { start, side, cost }: Landing,
 ): void {
   if (cost >= search.limit) return;
   const { sheet, lettering } = search;
-  const box = besideBox(start, knee.y, side, wording.width, labelHeight(lettering));
+  const { x2: x, y2: y } = leader;
+  const box = besideBox(start, y, side, wording.width, labelHeight(lettering));
   const labelled = cost + labelCost(sheet, box);
   if (labelled >= search.limit) return;
-  const leader: Line = { x1: end.tip.x, y1: end.tip.y, x2: knee.x, y2: knee.y };
-  const landing: Line = { x1: knee.x, y1: knee.y, x2: start, y2: knee.y };
-  const straight = start === knee.x;
-  const drawn = lineCost(sheet, leader) + (straight ? 0 : lineCost(sheet, landing));
-  if (labelled + drawn >= search.limit) return;
+  const landing: Line = { x1: x, y1: y, x2: start, y2: y };
+  const straight = start === x;
+  const drawn = labelled + (straight ? 0 : lineCost(sheet, landing));
+  if (drawn >= search.limit) return;
   offer(search, {
-    cost: labelled + drawn,
+    cost: drawn,
     box,
     wording,
     anchor: side === 1 ? 'start' : 'end',

@@ -19,6 +19,8 @@ const COST = {
   inner: 24,
   /** text at the end that belongs on its line: more than a shorter wording */
   notOnLine: 34,
+  /** text on a line that others run close to: only where no fair place is left past the arrow */
+  onCrowdedLine: 75,
   slide: 10,
 } as const;
 /** Places along the line for a text that stands on it, best first. */
@@ -107,8 +109,9 @@ export function offerRunning(search: Search, request: RunningRequest, wording: W
   const lines: Line[] = [{ x1: from.x, y1: from.y, x2: to.x, y2: to.y }];
   const heads = length < search.lettering.arrowLength * 1.5 ? [] : [head(to, along, 1)];
   const [extensions, origin] = [[], from];
-  if (label === 'on') {
-    const on = { a: from, along, length, base: 0, lines, extensions, heads, origin };
+  if (label !== 'end') {
+    const base = label === 'on' ? 0 : COST.onCrowdedLine;
+    const on = { a: from, along, length, base, lines, extensions, heads, origin };
     offerOnLine(search, wording, on);
   }
   const base = label === 'on' ? COST.notOnLine : 0;
