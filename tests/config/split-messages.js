@@ -10,7 +10,7 @@ const folder = fileURLToPath(new URL('../../src/view/messages/compiled/', import
 
 /** Keys of sentences that nobody reads before having touched the page. */
 const REST = new RegExp(
-  '^(lesson_|symbol_|sheet_|joint_error|units_|measure_|limit_|limits_|bench_(sheet_|key|document_|link_|file_' +
+  '^(lesson_|symbol_|sheet_|joint_error|units_|measure_|limit_|limits_|bench_(sheet_|working_|key|document_|link_|file_' +
     '|picture_|print$|ready_|inches|theme|targets|part_|storage|kept|measured_|aside_|calibrate|life_|choice_|kind_' +
     '|arrangement_|endcut_|preparation_|product_|backing_|shape_|spatter|remove|status_|margin_' +
     '|most_allowed|least_needed|present_|stop_))',
@@ -21,7 +21,7 @@ const FAMILY =
   /^(scene|bench_parameter|bench_title|bench_summary|limits_name|limits_set|bench_limits)_/;
 /** Those of them that the opening bench says. A browser test opens it and looks for gaps. */
 const OPENING = new RegExp(
-  '^(scene_(leg[12]|theoreticalthroat|actualthroat|sizeequal|convexity|undercut2|governs|least|most' +
+  '^(scene_(leg[12]|theoreticalthroat|isoscelesthroat|actualthroat|sizeequal|convexity|undercut2|governs|least|most' +
     '|not_shown(_one)?|scale|title|true_size(_about)?)' +
     '|bench_parameter_(leg[12]|convexity|root_gap|undercut[12]_depth)' +
     '|bench_title_(legs|tee)|bench_summary_(plates|convex|over)' +
