@@ -31,11 +31,11 @@ test('what is written on the job sheet is judged by, kept and carried by a link'
   // the address of a bench carries the sheet to another browser
   const kept = await page.evaluate(() => localStorage.getItem('toeline.bench') ?? '');
   const hash = `#bench=${Buffer.from(kept).toString('base64url')}`;
-  const other = await context.browser()?.newPage();
-  await other?.goto(new URL(hash, page.url()).href);
-  await other?.getByRole('link', { name: /Job sheet$/ }).click();
-  await expect(other?.getByRole('textbox', { name: 'WPS number' }) ?? page).toHaveValue('WPS 12');
-  await other?.close();
+  const other = await context.newPage();
+  await other.addInitScript(() => localStorage.clear());
+  await other.goto(new URL(hash, page.url()).href);
+  await openSheet(other);
+  await expect(fieldOf(other, 'WPS number')).toHaveValue('WPS 12');
 });
 
 test('a row that depends on the service asks for it, and is judged once it is given', async ({

@@ -1,6 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
-import { checkReading, tellingReading } from '../../../src/view/page/check-reading.ts';
+import {
+  checkReading,
+  conformanceText,
+  tellingReading,
+} from '../../../src/view/page/check-reading.ts';
 import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
 import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
 import { parameterName } from '../../../src/view/parameter-name.ts';
@@ -130,5 +134,17 @@ describe('a length of the job sheet', () => {
     expect(sheetLengthText({ unit: 'in64', value: 20 }, 'mm')).toBe('5/16 in');
     expect(sheetLengthText({ unit: 'mm', value: 7 }, 'in')).toBe('7 mm');
     expect(sheetLengthText(null, 'mm')).toBe('');
+  });
+});
+
+describe('the probability that a weld conforms', () => {
+  beforeAll(fetchRest);
+
+  it('is a whole percent, and never certain', () => {
+    expect(conformanceText(0.84134, mm)).toBe('84 %');
+    expect(conformanceText(0.5, mm)).toBe('50 %');
+    expect(conformanceText(0.9999, mm)).toBe('more than 99 %');
+    expect(conformanceText(1, mm)).toBe('more than 99 %');
+    expect(conformanceText(0.001, mm)).toBe('less than 1 %');
   });
 });
