@@ -8,7 +8,7 @@ import {
 import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
 import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
 import { parameterName } from '../../../src/view/parameter-name.ts';
-import { quantity, type Reading } from '../../../src/view/text.ts';
+import { fetchRest, quantity, type Reading } from '../../../src/view/text.ts';
 
 const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
 const fraction: Reading = { ...mm, units: 'in', inches: 'fraction' };
