@@ -37,6 +37,23 @@ test.describe('by keyboard alone', () => {
     await expect(handleOf(page, 'leg1')).toHaveAttribute('aria-valuenow', '8.2');
   });
 
+  for (const [what, hold] of [
+    ['scale', (page: Page) => scaleOf(page, 'Leg 1').focus()],
+    ['field', (page: Page) => fieldOf(page, 'Leg 1').focus()],
+    ['handle', (page: Page) => handleOf(page, 'leg1').focus()],
+  ] as const) {
+    test(`a key held on a ${what} is one step for undo`, async ({ page }) => {
+      await openBench(page);
+      await hold(page);
+      for (let repeat = 0; repeat < 6; repeat += 1) await page.keyboard.down('ArrowUp');
+      await page.keyboard.up('ArrowUp');
+      await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.6');
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.0');
+      await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+    });
+  }
+
   test('every row of the checks and every tool can be reached with Tab', async ({ page }) => {
     await openBench(page);
     const reached = new Set<string>();

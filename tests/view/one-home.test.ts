@@ -15,4 +15,11 @@ describe('a number or a name that has one home', () => {
     );
     expect(other.map(([path]) => path)).toEqual([]);
   });
+
+  it('is taken from above: no drawing and no control takes anything from a page', () => {
+    const upwards = [...sources('src/view/scene'), ...sources('src/view/control')].filter(
+      ([, text]) => text.includes("from '../page/"),
+    );
+    expect(upwards.map(([path]) => path)).toEqual([]);
+  });
 });

@@ -1,6 +1,6 @@
 import type { SymbolElement, SymbolSystem } from '../../limits/index.ts';
 import { roundHalfAway } from '../../units/index.ts';
-import { sheetLengthText } from '../page/sheet-length.ts';
+import { sheetLengthText } from '../sheet-length.ts';
 import {
   across,
   alongFillet,

@@ -6,7 +6,7 @@ import {
   tellingReading,
 } from '../../../src/view/page/check-reading.ts';
 import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
-import { sheetLengthText } from '../../../src/view/page/sheet-length.ts';
+import { sheetLengthText } from '../../../src/view/sheet-length.ts';
 import { parameterName } from '../../../src/view/parameter-name.ts';
 import { fetchRest, quantity, type Reading } from '../../../src/view/text.ts';
 

@@ -1,4 +1,4 @@
-import { formatInch64, type EnteredLength } from '../../units/index.ts';
+import { formatInch64, type EnteredLength } from '../units/index.ts';
 
 /** A length as it was entered; its unit behind it only when that is not the sheet's column. */
 export function sheetLengthText(length: EnteredLength | null, column: 'mm' | 'in'): string {
