@@ -21,6 +21,7 @@ export {
   defaultJobSheet,
   judge,
   limitSets,
+  limitSetSchema,
   LimitsError,
   overallCall,
   parseJobSheet,

@@ -1,6 +1,26 @@
 import { measurementCatalogue, measurementIds } from '../measure/index.ts';
 import { circumstanceNames, circumstances, type Given } from './circumstance.ts';
 import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
+import {
+  backings,
+  checklistFields,
+  columns,
+  confidences,
+  criterionFields,
+  datums,
+  formulaColumns,
+  kinds,
+  lastPlaceFields,
+  leastLastPlace,
+  mostLastPlace,
+  products,
+  readingFields,
+  setFields,
+  stages,
+  standIns,
+  statuses,
+  symbolName,
+} from './limit-set-terms.ts';
 import { LimitsError } from './limits-error.ts';
 import {
   choiceOf,
@@ -16,58 +36,6 @@ import {
 import { unitOfSubject } from './symbol.ts';
 
 const subjects: readonly Subject[] = [...measurementIds, 'misalignment', 'angleDeparture'];
-const statuses = ['seen', 'memory', 'invented'] as const;
-const confidences = ['high', 'medium'] as const;
-
-const setFields = [
-  'version',
-  'id',
-  'name',
-  'about',
-  'columns',
-  'readings',
-  'symbols',
-  'lastPlace',
-  'criteria',
-  'checklist',
-];
-const criterionFields = [
-  'id',
-  'name',
-  'measurements',
-  'kind',
-  'stage',
-  'product',
-  'forms',
-  'backing',
-  'given',
-  'when',
-  'max',
-  'min',
-  'unassessed',
-  'short',
-  'nominal',
-  'lengthAllowed',
-  'standsFor',
-  'deepThroatCounts',
-  'symbols',
-  'document',
-  'edition',
-  'clause',
-  'status',
-  'confidence',
-  'note',
-];
-const checklistFields = [
-  'id',
-  'name',
-  'asks',
-  'document',
-  'edition',
-  'clause',
-  'status',
-  'confidence',
-];
 
 /**
  * A limit set from outside, taken whole or refused with a LimitsError that
@@ -78,9 +46,10 @@ export function parseLimitSet(value: unknown): LimitSet {
   refuseOthers(set, setFields, '');
   const lastPlace = fieldsOf(set['lastPlace'], 'lastPlace');
   const readings = fieldsOf(set['readings'], 'readings');
-  refuseOthers(lastPlace, ['mm', 'in', 'deg'], 'lastPlace');
-  refuseOthers(readings, ['reinforcementDatum', 'note'], 'readings');
-  const place = (unit: string): number => numberOf(lastPlace[unit], `lastPlace.${unit}`, 1e-6, 1e3);
+  refuseOthers(lastPlace, lastPlaceFields, 'lastPlace');
+  refuseOthers(readings, readingFields, 'readings');
+  const place = (unit: string): number =>
+    numberOf(lastPlace[unit], `lastPlace.${unit}`, leastLastPlace, mostLastPlace);
   const criteria = listOf(set['criteria'], 'criteria', parseCriterion);
   refuseTwins(criteria);
   return {
@@ -88,13 +57,11 @@ export function parseLimitSet(value: unknown): LimitSet {
     id: filledText(set['id'], 'id'),
     name: filledText(set['name'], 'name'),
     about: filledText(set['about'], 'about'),
-    columns: listOf(set['columns'], 'columns', (column, path) =>
-      choiceOf(column, ['mm', 'in'], path),
-    ),
+    columns: listOf(set['columns'], 'columns', (column, path) => choiceOf(column, columns, path)),
     readings: {
       reinforcementDatum: choiceOf(
         readings['reinforcementDatum'],
-        ['higher', 'lower', 'toes'],
+        datums,
         'readings.reinforcementDatum',
       ),
       note: filledText(readings['note'], 'readings.note'),
@@ -120,11 +87,11 @@ function parseCriterion(value: unknown, path: string): Criterion {
     ...citation(fields, path),
     measurements,
     ...optional(fields, path, {
-      kind: (of, where) => choiceOf(of, ['fillet', 'butt'] as const, where),
-      stage: (of, where) => choiceOf(of, ['fitUp', 'welded'] as const, where),
-      product: (of, where) => choiceOf(of, ['plate', 'pipe'] as const, where),
+      kind: (of, where) => choiceOf(of, kinds, where),
+      stage: (of, where) => choiceOf(of, stages, where),
+      product: (of, where) => choiceOf(of, products, where),
       forms: (of, where) => listOf(of, where, filledText),
-      backing: (of, where) => choiceOf(of, ['none', 'strip'] as const, where),
+      backing: (of, where) => choiceOf(of, backings, where),
       given: parseGiven,
       when: parseFormulas,
       max: parseFormulas,
@@ -133,7 +100,7 @@ function parseCriterion(value: unknown, path: string): Criterion {
       short: isTrue,
       nominal: parseFormulas,
       lengthAllowed: filledText,
-      standsFor: (of, where) => choiceOf(of, ['throat', 'leg'] as const, where),
+      standsFor: (of, where) => choiceOf(of, standIns, where),
       deepThroatCounts: isTrue,
       symbols: parseSymbols,
       note: filledText,
@@ -177,7 +144,7 @@ function optional<Readers extends Record<string, (value: unknown, path: string) 
 
 function parseFormulas(value: unknown, path: string): Formulas {
   const fields = fieldsOf(value, path);
-  refuseOthers(fields, ['mm', 'in', 'any'], path);
+  refuseOthers(fields, formulaColumns, path);
   const formulas = optional(fields, path, { mm: filledText, in: filledText, any: filledText });
   // a formula for both columns beside one for each: which of them counts?
   if (
@@ -192,7 +159,7 @@ function parseFormulas(value: unknown, path: string): Formulas {
 function parseSymbols(value: unknown, path: string): Readonly<Record<string, string>> {
   const fields = fieldsOf(value, path);
   const entries = Object.entries(fields).map(([name, of]) => {
-    if (!/^[a-z][a-z0-9]{0,20}$/iu.test(name)) {
+    if (!symbolName.test(name)) {
       throw new LimitsError(joined(path, name), { key: 'limits_data_symbol_name' });
     }
     return [name, filledText(of, joined(path, name))] as const;

@@ -4,7 +4,7 @@ import { LimitsError } from './limits-error.ts';
 export type Fields = Readonly<Record<string, unknown>>;
 
 /** Text from outside is shown, never run; this is far more than a name or a clause needs. */
-const longestText = 200;
+export const longestText = 200;
 
 export function fieldsOf(value: unknown, path: string): Fields {
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Fields;

@@ -1,7 +1,7 @@
 /**
  * A reading of the JSON Schema keywords (draft 2020-12, validation vocabulary)
- * that the joint schema uses, written from the specification and knowing
- * nothing of joints. An unknown keyword is an error, so that none is passed over.
+ * that the joint and limit set schemas use, written from the specification and
+ * knowing nothing of joints or limits. An unknown keyword is an error, so that none is passed over.
  */
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -34,11 +34,29 @@ const keywords: Readonly<Record<string, Keyword>> = {
     Object.entries(wanted as Readonly<Record<string, Schema>>).every(
       ([name, inner]) => !Object.hasOwn(value, name) || accepts(inner, value[name]),
     ),
+  minItems: (value, wanted) => !Array.isArray(value) || value.length >= (wanted as number),
+  // the specification counts characters, not the halves of one that UTF-16 may need
+  maxLength: (value, wanted) =>
+    typeof value !== 'string' || [...value].length <= (wanted as number),
+  pattern: (value, wanted) =>
+    typeof value !== 'string' || new RegExp(wanted as string, 'u').test(value),
+  minProperties: (value, wanted) =>
+    !isObject(value) || Object.keys(value).length >= (wanted as number),
+  maxProperties: (value, wanted) =>
+    !isObject(value) || Object.keys(value).length <= (wanted as number),
+  propertyNames: (value, wanted) =>
+    !isObject(value) || Object.keys(value).every((name) => accepts(wanted as Schema, name)),
   additionalProperties: (value, wanted, schema) => {
-    if (wanted !== false) throw new Error('only additionalProperties: false is known here');
-    const known = Object.keys(schema['properties'] as Schema);
-    return !isObject(value) || Object.keys(value).every((name) => known.includes(name));
+    const known = Object.keys((schema['properties'] ?? {}) as Schema);
+    return (
+      !isObject(value) ||
+      Object.keys(value).every(
+        (name) =>
+          known.includes(name) || (wanted !== false && accepts(wanted as Schema, value[name])),
+      )
+    );
   },
+  not: (value, wanted) => !accepts(wanted as Schema, value),
   oneOf: (value, wanted) =>
     (wanted as readonly Schema[]).filter((inner) => accepts(inner, value)).length === 1,
 };
