@@ -4,11 +4,11 @@ import type { Joint, ParameterRange } from '../joint/index.ts';
 const leads: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], readonly string[]>>>> =
   {
     fillet: {
-      welded: ['leg1', 'convexity', 'rootGap', 'undercut1Depth', 'leg2'],
+      welded: ['leg1', 'convexity', 'rootGap', 'undercut2Depth', 'leg2'],
       fitUp: ['dihedralAngle', 'rootGap', 't1', 't2'],
     },
     butt: {
-      welded: ['capHeight', 'rootHeight', 'offset', 'undercut1Depth', 'capPast1'],
+      welded: ['capHeight', 'rootHeight', 'offset', 'undercut2Depth', 'capPast1'],
       fitUp: ['bevelAngle1', 'rootOpening', 'rootFace1', 'offset', 't1'],
     },
   };

@@ -26,11 +26,14 @@ export async function readDocument(text: string): Promise<ReadDocument> {
   return documentFrom(value);
 }
 
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
 async function documentFrom(value: unknown): Promise<ReadDocument> {
-  if (typeof value !== 'object' || value === null || !Object.hasOwn(value, 'version')) {
+  if (!isRecord(value) || !Object.hasOwn(value, 'version') || !Object.hasOwn(value, 'joint')) {
     return { ok: false, why: { key: 'bench_document_no_bench' } };
   }
-  const record = value as Readonly<Record<string, unknown>>;
+  const record = value;
   if (record['version'] !== 1) return { ok: false, why: { key: 'bench_document_newer' } };
   try {
     const joint = parseJoint(record['joint']);

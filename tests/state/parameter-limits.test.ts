@@ -99,8 +99,8 @@ describe('what stands first', () => {
   it('is leg, convexity, gap and undercut of a fillet, and their kin of a butt joint', () => {
     const fields = (bench: BenchSession): readonly string[] =>
       leadParameters(bench.joint, bench.parameters).map(({ field }) => field);
-    expect(fields(fillet())).toEqual(['leg1', 'convexity', 'rootGap', 'undercut1Depth']);
-    expect(fields(butt())).toEqual(['capHeight', 'rootHeight', 'offset', 'undercut1Depth']);
+    expect(fields(fillet())).toEqual(['leg1', 'convexity', 'rootGap', 'undercut2Depth']);
+    expect(fields(butt())).toEqual(['capHeight', 'rootHeight', 'offset', 'undercut2Depth']);
     expect(fields(butt({ stage: 'fitUp' }))).toEqual([
       'bevelAngle1',
       'rootOpening',

@@ -103,7 +103,8 @@ export function handlesOf(joint: Joint, section: Section, group: HandleGroup): r
     handles.push({ field, ...grip, flaw, value, range });
     if (handles.length === MOST_HANDLES) break;
   }
-  return handles;
+  // In the listed order, whatever was chosen first: a ring that changed places would lose the focus.
+  return handles.sort((p, q) => fields.indexOf(p.field) - fields.indexOf(q.field));
 }
 
 /**

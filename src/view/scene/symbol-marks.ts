@@ -83,7 +83,7 @@ export function halfWidth(element: SymbolElement, column: 'mm' | 'in'): number {
 }
 
 /** The figures left of a mark: legs or throat with their letter, or the depth of preparation. */
-export function leftText({ size, depth }: SymbolElement, column: 'mm' | 'in'): string {
+function leftText({ size, depth }: SymbolElement, column: 'mm' | 'in'): string {
   const text = (length: NonNullable<SymbolElement['depth']>): string =>
     sheetLengthText(length, column);
   if (size === null) return depth === null ? '' : text(depth);

@@ -1,6 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { compileLimits, limitSets, parseLimitSet, type LimitSet } from '../../../src/limits/index.ts';
+import {
+  compileLimits,
+  limitSets,
+  parseLimitSet,
+  type LimitSet,
+} from '../../../src/limits/index.ts';
 import { nearestName } from '../../../src/limits/compile/nearest-name.ts';
 
 const source = (name: string): unknown =>

@@ -82,6 +82,234 @@ describe('what a formula can come to', () => {
   });
 });
 
+describe('the reach of each operator', () => {
+  // m: a gap less a gap of another name, −200 to 200; g: 0 to 200; t: 2 to 40
+  const m: Tree = ['-', 'rootGap', 'faceWidth'];
+  const [g, t] = ['rootGap', 'tMin'] as const;
+  const k5: Tree = ['mm', 5];
+  const k300: Tree = ['mm', 300];
+  const cases: readonly (readonly [Tree, readonly [number, number]])[] = [
+    [m, [-200, 200]],
+    [
+      ['neg', t],
+      [-40, -2],
+    ],
+    [
+      ['abs', t],
+      [2, 40],
+    ],
+    [
+      ['abs', ['neg', t]],
+      [2, 40],
+    ],
+    [
+      ['abs', m],
+      [0, 200],
+    ],
+    [
+      ['abs', ['-', g, k300]],
+      [100, 300],
+    ],
+    [
+      ['abs', ['-', ['mm', 50], g]],
+      [0, 150],
+    ],
+    [
+      ['sqrt', ['*', t, t]],
+      [2, 40],
+    ],
+    [
+      ['sqrt', m],
+      [0, Math.sqrt(200)],
+    ],
+    [
+      ['sin', 'toeAngle'],
+      [-1, 1],
+    ],
+    [
+      ['cos', 'toeAngle'],
+      [-1, 1],
+    ],
+    [
+      ['tan', 'toeAngle'],
+      [-Infinity, Infinity],
+    ],
+    [
+      ['*', m, t],
+      [-8000, 8000],
+    ],
+    [
+      ['*', 0, ['/', t, g]],
+      [0, 0],
+    ],
+    [
+      ['/', t, g],
+      [-Infinity, Infinity],
+    ],
+    [
+      ['/', t, ['+', g, k5]],
+      [2 / 205, 8],
+    ],
+    [
+      ['/', t, ['neg', g]],
+      [-Infinity, Infinity],
+    ],
+    [
+      ['^', t, 2],
+      [4, 1600],
+    ],
+    [
+      ['^', m, 2],
+      [0, 40000],
+    ],
+    [
+      ['^', m, 3],
+      [-8e6, 8e6],
+    ],
+    [
+      ['^', ['-', g, k300], 2],
+      [1e4, 9e4],
+    ],
+    [
+      ['^', t, -1],
+      [1 / 40, 1 / 2],
+    ],
+    [
+      ['^', g, -1],
+      [-Infinity, Infinity],
+    ],
+    [
+      ['^', m, -1],
+      [-Infinity, Infinity],
+    ],
+    [
+      ['^', ['-', g, k300], -1],
+      [-1 / 100, -1 / 300],
+    ],
+    [
+      ['<', t, ['mm', 2]],
+      [0, 0],
+    ],
+    [
+      ['<', t, ['mm', 40]],
+      [0, 1],
+    ],
+    [
+      ['<', t, ['mm', 41]],
+      [1, 1],
+    ],
+    [
+      ['<=', t, ['mm', 40]],
+      [1, 1],
+    ],
+    [
+      ['<=', t, ['mm', 2]],
+      [0, 1],
+    ],
+    [
+      ['<=', t, ['mm', 1]],
+      [0, 0],
+    ],
+    [
+      ['>', t, ['mm', 40]],
+      [0, 0],
+    ],
+    [
+      ['>', t, ['mm', 2]],
+      [0, 1],
+    ],
+    [
+      ['>', t, ['mm', 1]],
+      [1, 1],
+    ],
+    [
+      ['>=', t, ['mm', 2]],
+      [1, 1],
+    ],
+    [
+      ['>=', t, ['mm', 40]],
+      [0, 1],
+    ],
+    [
+      ['>=', t, ['mm', 41]],
+      [0, 0],
+    ],
+    [
+      ['==', t, k5],
+      [0, 1],
+    ],
+    [
+      ['!=', t, k5],
+      [0, 1],
+    ],
+    [
+      ['and', ['>', t, ['mm', 1]], ['<', t, k5]],
+      [0, 1],
+    ],
+    [
+      ['and', ['>', t, ['mm', 1]], ['<', t, ['mm', 41]]],
+      [1, 1],
+    ],
+    [
+      ['or', ['>', t, ['mm', 41]], ['<', t, k5]],
+      [0, 1],
+    ],
+    [
+      ['or', ['>', t, ['mm', 41]], ['<', t, ['mm', 1]]],
+      [0, 0],
+    ],
+    [
+      ['or', ['>', t, ['mm', 1]], ['<', t, k5]],
+      [1, 1],
+    ],
+    [
+      ['not', ['<', t, k5]],
+      [0, 1],
+    ],
+    [
+      ['not', ['<', t, ['mm', 1]]],
+      [1, 1],
+    ],
+    [
+      ['not', ['<', t, ['mm', 41]]],
+      [0, 0],
+    ],
+    [
+      ['deg', 30],
+      [30, 30],
+    ],
+    ['sheetAngle', [0, 180]],
+    ['sheetLeg1', [0, 200]],
+    ['toeAngle', [0, 360]],
+    ['weldArea', [0, Infinity]],
+    ['nothing of that name', [-Infinity, Infinity]],
+  ];
+  it.each(cases)('%j comes to %j', (tree, [least, most]) => {
+    const [low, high] = of(tree);
+    if (Number.isFinite(least)) expect(low).toBeCloseTo(least, 9);
+    else expect(low).toBe(least);
+    if (Number.isFinite(most)) expect(high).toBeCloseTo(most, 9);
+    else expect(high).toBe(most);
+  });
+
+  it('turns lengths into the column’s unit, angles and plain numbers not', () => {
+    expect(of('sheetLeg1', 'in')[1]).toBeCloseTo(200 / 25.4, 9);
+    expect(of('toeAngle', 'in')).toEqual([0, 360]);
+    expect(of('sheetAngle', 'in')).toEqual([0, 180]);
+    expect(of(3, 'in')).toEqual([3, 3]);
+  });
+
+  it('names the division that it refuses', () => {
+    expect(() => of(['/', 'tMax', ['-', 'tMin', 'tMin']])).toThrow('tMax / (tMin − tMin)');
+  });
+
+  it('takes each plate’s own thickness for what plates are drawn', () => {
+    for (const id of ['t1', 't2', 'tMin', 'tMax'] as const) expect(reachOf(id)).toEqual([2, 40]);
+    expect(reachOf('rootBevelAngle1')).toEqual([0, 360]);
+    expect(reachOf('grooveAngle')).toEqual([0, 360]);
+  });
+});
+
 const row = {
   id: 'own',
   name: 'limits_name_underfill',

@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { build, defaultJoint, type Joint } from '../../../src/joint/index.ts';
+import { handlesOf } from '../../../src/view/scene/handles.ts';
+
+test('rings keep their order when a flaw comes or goes, or the one in hand would lose the focus', () => {
+  const fields = (changes: object): readonly string[] => {
+    const joint = { ...defaultJoint('fillet', 'tee'), convexity: 1, ...changes } as Joint;
+    return handlesOf(joint, build(joint), null).map(({ field }) => field);
+  };
+  const with2 = fields({ undercut2Depth: 0.6 });
+  expect(with2).toContain('undercut2Depth');
+  expect(fields({ undercut2Depth: 0 })).toEqual(with2);
+});
