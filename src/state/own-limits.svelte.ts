@@ -23,6 +23,8 @@ export class OwnLimitsSession {
   #all = $state.raw<readonly OwnLimits[]>([]);
   /** whether the shelf refused the last change */
   refused = $state.raw(false);
+  /** what was said when the kept sets were taken down */
+  said = $state.raw<Message | null>(null);
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;
@@ -38,9 +40,14 @@ export class OwnLimitsSession {
    */
   async open(): Promise<Message | null> {
     const said = await this.#takeDown();
+    await this.adopt();
+    return said;
+  }
+
+  /** Takes in what can be judged by and isn't here yet: sets that a link or a bench's file brought. */
+  async adopt(): Promise<void> {
     const here = new Set(this.#all.map(({ draft }) => draft.id));
     for (const set of ownSets()) if (!here.has(set.id)) await this.#take(sourceOf(set));
-    return said;
   }
 
   async #takeDown(): Promise<Message | null> {

@@ -1,0 +1,66 @@
+import type { Criterion, Formulas, LimitSet } from '../../../limits/index.ts';
+import type { LimitsProblem } from '../../../state/read-limits.ts';
+
+/** What a row limits: the most that may be, the least that must be, or nothing, with the reason said. */
+export type Side = 'max' | 'min' | 'unassessed';
+
+export const sideOf = (row: Criterion): Side =>
+  row.max !== undefined ? 'max' : row.min !== undefined ? 'min' : 'unassessed';
+
+/** The row with one field set, or left out where the value is undefined. */
+export function withField(row: Criterion, field: keyof Criterion, value: unknown): Criterion {
+  const others = Object.entries(row).filter(([name]) => name !== field);
+  const all = value === undefined ? others : [...others, [field, value]];
+  return Object.fromEntries(all) as unknown as Criterion;
+}
+
+/** The formulas with one column typed; an emptied column is left out. */
+export function withColumn(
+  formulas: Formulas | undefined,
+  column: keyof Formulas,
+  typed: string,
+): Formulas {
+  const others = Object.entries(formulas ?? {}).filter(([name]) => name !== column);
+  return Object.fromEntries(typed.trim() === '' ? others : [...others, [column, typed]]);
+}
+
+/** The row limiting on the other side; the formulas go with it. */
+export function withSide(row: Criterion, side: Side, reason: string): Criterion {
+  const before = sideOf(row);
+  if (side === before) return row;
+  const formulas = row.max ?? row.min ?? { mm: '1 mm', in: '0.04 in' };
+  return withField(
+    withField(row, before, undefined),
+    side,
+    side === 'unassessed' ? reason : formulas,
+  );
+}
+
+/** The rows with the one at `from` moved by `step`, where there is a place to move to. */
+export function moved<Item>(rows: readonly Item[], from: number, step: -1 | 1): readonly Item[] {
+  const row = rows[from];
+  const other = rows[from + step];
+  if (row === undefined || other === undefined) return rows;
+  return rows.with(from, other).with(from + step, row);
+}
+
+/** A row like another under an id of its own, put behind it. */
+export function duplicated(set: LimitSet, at: number): readonly Criterion[] {
+  const row = set.criteria[at];
+  if (row === undefined) return set.criteria;
+  return set.criteria.toSpliced(at + 1, 0, { ...row, id: freshId(set, row.id) });
+}
+
+/** An id that no row of the set goes by. */
+export function freshId(set: LimitSet, like: string): string {
+  const taken = new Set(set.criteria.map(({ id }) => id));
+  const stem = like.replace(/-\d+$/u, '');
+  for (let n = 2; ; n++) if (!taken.has(`${stem}-${n}`)) return `${stem}-${n}`;
+}
+
+/** What is wrong at a field, or at a part of it that has no field of its own. */
+export const problemsAt = (
+  problems: readonly LimitsProblem[],
+  path: string,
+): readonly LimitsProblem[] =>
+  problems.filter((problem) => problem.path === path || problem.path.startsWith(`${path}[`));
