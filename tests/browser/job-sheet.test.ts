@@ -85,5 +85,23 @@ for (const format of ['A4', 'Letter']) {
     await openReady(page, 'The same, offset');
     await openSheet(page);
     expect(pagesIn(await page.pdf({ format, printBackground: true })), 'butt, fit-up').toBe(1);
+    // the fullest sheet: the longest checklist, each dimension drawn outside what the WPS lets it be
+    await page.goto('./#bench');
+    await openReady(page, 'Heavy cap');
+    await openSheet(page);
+    await page.getByRole('combobox', { name: 'Limits' }).selectOption('iso5817-b');
+    for (const [name, drawn] of [
+      ['bevel angle', '50'],
+      ['groove angle', '40'],
+      ['root opening', '6'],
+      ['root face', '4'],
+    ] as const) {
+      await fieldOf(page, `${name}, the drawing may be under by`).fill('0.5');
+      await fieldOf(page, `${name}, the drawing may be under by`).press('Tab');
+      await fieldOf(page, `${name}, as drawn`).fill(drawn);
+      await fieldOf(page, `${name}, as drawn`).press('Tab');
+      await expect(page.getByRole('status').filter({ hasText: name })).toContainText('is drawn as');
+    }
+    expect(pagesIn(await page.pdf({ format, printBackground: true })), 'detailed').toBe(1);
   });
 }
