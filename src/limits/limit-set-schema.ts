@@ -38,7 +38,7 @@ const listOf = (items: Schema): Schema => ({ type: 'array', items });
 /** A record of these fields and no other; a field without a schema of its own is a text. */
 function record<Name extends string>(
   names: readonly Name[],
-  schemas: { readonly [Field in Name]?: Schema },
+  schemas: Readonly<Partial<Record<Name, Schema>>>,
   optional: readonly Name[] = [],
 ): Schema {
   return {

@@ -1,15 +1,20 @@
 import { OwnLimitsSession } from './own-limits.svelte.ts';
 import type { Shelf } from './shelf.ts';
 
-let here: Promise<OwnLimitsSession> | null = null;
+let session: OwnLimitsSession | null = null;
+let opening: Promise<OwnLimitsSession> | null = null;
 
-/** The one session of a person's own sets, opened from the shelf when it is first asked for. */
+/** The one session of a person's own sets. */
+export const ownLimitsOn = (shelf: Shelf): OwnLimitsSession =>
+  (session ??= new OwnLimitsSession(shelf));
+
+/** The same, with what the shelf keeps taken down. */
 export function ownLimitsHere(shelf: Shelf): Promise<OwnLimitsSession> {
-  here ??= opened(new OwnLimitsSession(shelf));
-  return here;
+  opening ??= open(ownLimitsOn(shelf));
+  return opening;
 }
 
-async function opened(session: OwnLimitsSession): Promise<OwnLimitsSession> {
-  session.said = await session.open();
-  return session;
+async function open(own: OwnLimitsSession): Promise<OwnLimitsSession> {
+  own.said = await own.open();
+  return own;
 }

@@ -35,9 +35,8 @@ const keywords: Readonly<Record<string, Keyword>> = {
       ([name, inner]) => !Object.hasOwn(value, name) || accepts(inner, value[name]),
     ),
   minItems: (value, wanted) => !Array.isArray(value) || value.length >= (wanted as number),
-  // the specification counts characters, not the halves of one that UTF-16 may need
   maxLength: (value, wanted) =>
-    typeof value !== 'string' || [...value].length <= (wanted as number),
+    typeof value !== 'string' || Array.from(value).length <= (wanted as number),
   pattern: (value, wanted) =>
     typeof value !== 'string' || new RegExp(wanted as string, 'u').test(value),
   minProperties: (value, wanted) =>
@@ -47,7 +46,7 @@ const keywords: Readonly<Record<string, Keyword>> = {
   propertyNames: (value, wanted) =>
     !isObject(value) || Object.keys(value).every((name) => accepts(wanted as Schema, name)),
   additionalProperties: (value, wanted, schema) => {
-    const known = Object.keys((schema['properties'] ?? {}) as Schema);
+    const known = Object.keys(schema['properties'] ?? {});
     return (
       !isObject(value) ||
       Object.keys(value).every(

@@ -11,7 +11,8 @@ export const sideOf = (row: Criterion): Side =>
 export function withField(row: Criterion, field: keyof Criterion, value: unknown): Criterion {
   const others = Object.entries(row).filter(([name]) => name !== field);
   const all = value === undefined ? others : [...others, [field, value]];
-  return Object.fromEntries(all) as unknown as Criterion;
+  const fields: unknown = Object.fromEntries(all);
+  return fields as Criterion;
 }
 
 /** The formulas with one column typed; an emptied column is left out. */
