@@ -114,7 +114,8 @@ const THROATS = [
  */
 function throatDimensions(context: DimensionContext): readonly DimensionRequest[] {
   const { show, words, governing } = context;
-  const isThird = governing !== null && governing !== 'actualThroat';
+  const isThird =
+    governing !== null && governing !== 'actualThroat' && governing !== 'theoreticalThroat';
   const requests: DimensionRequest[] = [];
   for (const id of THROATS) {
     const always =
@@ -127,11 +128,9 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     const want = wanted(context, id, 'distance', rank);
     if (want === null) continue;
     const { asked, witness } = want;
-    const names = [
-      words.governs(words.name(id)),
-      words.governsShort(words.short(id)),
-      words.short(id),
-    ];
+    const governs = [words.governs(words.name(id)), words.governsShort(words.short(id))];
+    // One that is drawn only because it governs says so as long as it says anything.
+    const names = isThird ? governs : [...governs, words.short(id)];
     const marked = show.throats && id === governing ? { ...asked, names } : asked;
     const request: RunningRequest = {
       asked: marked,

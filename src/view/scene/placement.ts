@@ -79,7 +79,9 @@ export function wordingsOf(request: DimensionRequest, lettering: Lettering): rea
     const width = textWidth(spaced, lettering.name, 400) + valueWidth;
     all.push({ name, value, width, cost: all.length === 0 ? 0 : 24 + 6 * all.length });
   }
-  if (value !== '' && !names.includes(''))
+  // A figure among others like it means nothing without its name.
+  const mayStandAlone = request.kind !== 'running' || request.label !== 'endOrOn';
+  if (mayStandAlone && value !== '' && !names.includes(''))
     all.push({ name: '', value, width: valueWidth, cost: 60 });
   return all;
 }
