@@ -34,7 +34,14 @@ async function documentFrom(value: unknown): Promise<ReadDocument> {
     return { ok: false, why: { key: 'bench_document_no_bench' } };
   }
   const record = value;
-  if (record['version'] !== 1) return { ok: false, why: { key: 'bench_document_newer' } };
+  const { version } = record;
+  if (version !== 1) {
+    const isNewer = typeof version === 'number' && version > 1;
+    return {
+      ok: false,
+      why: { key: isNewer ? 'bench_document_newer' : 'bench_document_no_bench' },
+    };
+  }
   try {
     const joint = parseJoint(record['joint']);
     const held = record['held'] == null ? null : parseJoint(record['held']);

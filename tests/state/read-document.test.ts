@@ -32,6 +32,8 @@ describe('the bench as a document', () => {
     expect(await why('null')).toBe('bench_document_no_bench');
     expect(await why('{"a":1}')).toBe('bench_document_no_bench');
     expect(await why(changed({ version: 2 }))).toBe('bench_document_newer');
+    expect(await why(changed({ version: 0 }))).toBe('bench_document_no_bench');
+    expect(await why(changed({ version: '1' }))).toBe('bench_document_no_bench');
     expect(await why(' '.repeat(LONGEST + 1))).toBe('bench_document_too_long');
     expect(await why(changed({ joint: null }))).toBe('joint_error_not_an_object');
     expect(await why(changed({ joint: { ...whole.joint, leg1: 1e9 } }))).toBe(
