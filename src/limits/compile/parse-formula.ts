@@ -33,7 +33,10 @@ export function parseFormula(parser: Parser, text: string): MathNode {
   try {
     return parser(plain);
   } catch (error) {
-    throw new FormulaError('limits_formula_unreadable', placeOf(error, text));
+    const place = placeOf(error, text);
+    throw place.trim() === ''
+      ? new FormulaError('limits_formula_broken_off', text)
+      : new FormulaError('limits_formula_unreadable', place);
   }
 }
 

@@ -168,8 +168,8 @@ describe('what a formula may not do', () => {
     // 39 × 5 + 5 = 200 characters: as long as a formula may be
     expect(refused(`${'t1 + '.repeat(39)}t1+t2`)).toMatch(/^compiled/u);
     expect(refusal('min(t1, t2')).toEqual({
-      key: 'limits_formula_unreadable',
-      values: { place: '' },
+      key: 'limits_formula_broken_off',
+      values: { place: 'min(t1, t2' },
     });
     expect(refusal('t1 + ) t2')).toEqual({
       key: 'limits_formula_unreadable',

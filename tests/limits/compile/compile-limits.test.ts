@@ -92,7 +92,7 @@ describe('compiling a set', () => {
         { criterion: 'first', field: 'max.mm', reason: { key: 'limits_formula_gives' } },
         { criterion: 'second', field: 'when.any', reason: { key: 'limits_formula_gives' } },
         { criterion: 'second', field: 'min.any', reason: { key: 'limits_formula_unknown_symbol' } },
-        { criterion: 'second', field: 'nominal.any', reason: { key: 'limits_formula_unreadable' } },
+        { criterion: 'second', field: 'nominal.any', reason: { key: 'limits_formula_broken_off' } },
       ],
     });
     expect(!result.ok && result.problems.length).toBe(4);
