@@ -33,7 +33,7 @@ test('a set of one’s own is written, mended, judged by and kept', async ({ pag
   const metric = fieldOf(page, 'Metric');
   await metric.fill('0.001 mm + ');
   await expect(metric).toHaveAttribute('aria-invalid', 'true');
-  await expect(metric).toHaveAccessibleDescription(/cannot be read from here/);
+  await expect(metric).toHaveAccessibleDescription(/breaks off/);
   await expect(page.getByText(/the last right state goes on judging/)).toBeVisible();
   await metric.fill('0.001 mm');
   await expect(metric).toHaveAttribute('aria-invalid', 'false');
