@@ -8,17 +8,7 @@ import {
   type Joint,
 } from '../../src/joint/index.ts';
 import { choicesOfKind } from '../../src/joint/ranges.ts';
-
-const fillets = ['tee', 'lap', 'corner'] as const;
-const butts = [
-  'square',
-  'singleV',
-  'doubleV',
-  'singleBevel',
-  'doubleBevel',
-  'singleU',
-  'singleJ',
-] as const;
+import { arrangements, preparations } from './forms.ts';
 
 const fields = (joint: Joint): string[] => parametersOf(joint).map(({ field }) => field);
 
@@ -90,8 +80,8 @@ describe('The parameters of a joint', () => {
 describe('A plain joint', () => {
   test('of every form is within all bounds, of the form asked for, and can be built at both stages', () => {
     for (const joint of [
-      ...fillets.map((form) => defaultJoint('fillet', form)),
-      ...butts.map((form) => defaultJoint('butt', form)),
+      ...arrangements.map((form) => defaultJoint('fillet', form)),
+      ...preparations.map((form) => defaultJoint('butt', form)),
     ]) {
       expect(jointFaults(joint)).toEqual([]);
       const form = joint.kind === 'fillet' ? joint.arrangement : joint.preparation;

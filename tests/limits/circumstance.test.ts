@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { isGiven, unknownService } from '../../src/limits/circumstance.ts';
-import type { Check, JobSheet } from '../../src/limits/index.ts';
+import { judge, type Check, type JobSheet } from '../../src/limits/index.ts';
 import { build, defaultJoint } from '../../src/joint/index.ts';
 import { measure, type Measurements } from '../../src/measure/index.ts';
 import { butt, mm, measured, sheetWith, soundButt } from './hand-made.ts';
-import { checksOf, row } from './own-rows.ts';
+import { checksOf, compiledSet, row } from './own-rows.ts';
 
 const service = (changes: Partial<JobSheet['service']>): Partial<JobSheet> => ({
   service: { ...unknownService, ...changes },
@@ -149,23 +149,8 @@ describe('a row that stands for the sheet’s leg', () => {
   });
 
   it('takes the place of the sheet’s own leg checks', async () => {
-    const { compileLimits, judge, parseLimitSet } = await import('../../src/limits/index.ts');
-    const result = await compileLimits(
-      parseLimitSet({
-        version: 1,
-        id: 'own',
-        name: 'n',
-        about: 'a',
-        columns: ['mm'],
-        readings: { reinforcementDatum: 'higher', note: 'n' },
-        symbols: {},
-        lastPlace: { mm: 0.1, in: 0.01, deg: 1 },
-        criteria: [{ ...undersize, measurements: ['leg1'] }],
-        checklist: [],
-      }),
-    );
-    if (!result.ok) throw new Error('does not compile');
-    const ids = judge(fillet(8, 6), sheet, result.limits).map(({ id }) => id);
+    const limits = await compiledSet({ ...undersize, measurements: ['leg1'] });
+    const ids = judge(fillet(8, 6), sheet, limits).map(({ id }) => id);
     expect(ids).not.toContain('sheet_leg:leg1');
     expect(ids).toContain('sheet_leg:leg2');
     expect(ids).toContain('leg:leg1');

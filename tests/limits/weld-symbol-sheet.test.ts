@@ -12,6 +12,7 @@ import {
   symbolOf,
 } from '../../src/limits/index.ts';
 import { in64, inch, mm, sheetWith } from './hand-made.ts';
+import { preparations } from '../joint/forms.ts';
 
 const tee = defaultJoint('fillet', 'tee');
 const singleV = defaultJoint('butt', 'singleV');
@@ -33,19 +34,10 @@ function refusal(work: () => unknown): string {
   }
 }
 
-const forms = [
-  'square',
-  'singleV',
-  'doubleV',
-  'singleBevel',
-  'doubleBevel',
-  'singleU',
-  'singleJ',
-] as const;
 const joints: readonly Joint[] = [
   tee,
   defaultJoint('fillet', 'lap'),
-  ...forms.map((form) => defaultJoint('butt', form)),
+  ...preparations.map((form) => defaultJoint('butt', form)),
   { ...singleV, backing: 'strip' },
   { ...doubleV, rootSideShare: 0.3, rootBevelAngle1: 40 },
 ];

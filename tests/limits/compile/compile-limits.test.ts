@@ -7,30 +7,15 @@ import {
   type LimitSet,
 } from '../../../src/limits/index.ts';
 import { nearestName } from '../../../src/limits/compile/nearest-name.ts';
+import { ownSet, row } from '../own-rows.ts';
 
 const source = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../../src/limits/sets/${name}`, import.meta.url), 'utf8'));
 
-const row = {
-  name: 'limits_name_underfill',
-  measurements: ['underfill'],
-  document: 'd',
-  edition: 'e',
-  clause: 'c',
-  status: 'invented',
-  confidence: 'high',
-} as const;
+const underfill = row('', 'underfill', {}) as LimitSet['criteria'][number];
 const setOf = (...criteria: LimitSet['criteria']): LimitSet => ({
-  version: 1,
-  id: 'x',
-  name: 'n',
-  about: 'a',
-  columns: ['mm', 'in'],
-  readings: { reinforcementDatum: 'higher', note: 'n' },
+  ...ownSet(...criteria),
   symbols: { a: 'sheetThroat' },
-  lastPlace: { mm: 0.1, in: 0.01, deg: 1 },
-  criteria,
-  checklist: [],
 });
 
 describe('compiling a set', () => {
@@ -44,7 +29,7 @@ describe('compiling a set', () => {
   it('compiles limit, condition and nominal of each column', async () => {
     const result = await compileLimits(
       setOf({
-        ...row,
+        ...underfill,
         id: 'one',
         when: { mm: 'tMin > 3 mm', in: 'tMin > 1/8 in' },
         max: { mm: '2 mm', in: '1/16 in' },
@@ -64,7 +49,7 @@ describe('compiling a set', () => {
 
   it('takes the row’s own symbols before the set’s', async () => {
     const result = await compileLimits(
-      setOf({ ...row, id: 'one', max: { any: '0.1 a' }, symbols: { a: 'toeAngle' } }),
+      setOf({ ...underfill, id: 'one', max: { any: '0.1 a' }, symbols: { a: 'toeAngle' } }),
     );
     expect(result).toMatchObject({
       ok: false,
@@ -75,10 +60,10 @@ describe('compiling a set', () => {
   it('names the criterion and the field at fault, all of them, and takes nothing', async () => {
     const result = await compileLimits(
       setOf(
-        { ...row, id: 'good', max: { any: 'a' } },
-        { ...row, id: 'first', max: { mm: '1', in: '1/16 in' } },
+        { ...underfill, id: 'good', max: { any: 'a' } },
+        { ...underfill, id: 'first', max: { mm: '1', in: '1/16 in' } },
         {
-          ...row,
+          ...underfill,
           id: 'second',
           when: { any: 'a' },
           min: { any: '0.1 zz' },
@@ -101,7 +86,7 @@ describe('compiling a set', () => {
   it('checks a row that is put to several measurements with each of them', async () => {
     const result = await compileLimits(
       setOf({
-        ...row,
+        ...underfill,
         id: 'one',
         measurements: ['undercut1', 'underfill'],
         max: { any: '0.1 tHere' },
@@ -112,13 +97,18 @@ describe('compiling a set', () => {
 
   it('asks for an angle where an angle is judged', async () => {
     const limits = setOf({
-      ...row,
+      ...underfill,
       id: 'one',
       measurements: ['toeAngle'],
       min: { any: '100 deg' },
     });
     expect((await compileLimits(limits)).ok).toBe(true);
-    const wrong = setOf({ ...row, id: 'one', measurements: ['angleDeparture'], max: { any: 'a' } });
+    const wrong = setOf({
+      ...underfill,
+      id: 'one',
+      measurements: ['angleDeparture'],
+      max: { any: 'a' },
+    });
     expect((await compileLimits(wrong)).ok).toBe(false);
   });
 });

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bind } from '../../../src/limits/evaluate.ts';
-import { compileLimits, type LimitSet } from '../../../src/limits/index.ts';
+import { compileLimits } from '../../../src/limits/index.ts';
 import { reach, reachOf } from '../../../src/limits/compile/reach.ts';
 import type { Tree } from '../../../src/limits/tree.ts';
 import { runs } from '../../runs.ts';
+import { ownSet, row } from '../own-rows.ts';
 
 const of = (tree: Tree, column: 'mm' | 'in' = 'mm') => reach(tree, 'underfill', {}, column);
 
@@ -310,30 +311,8 @@ describe('the reach of each operator', () => {
   });
 });
 
-const row = {
-  id: 'own',
-  name: 'limits_name_underfill',
-  measurements: ['underfill'],
-  document: 'd',
-  edition: 'e',
-  clause: 'c',
-  status: 'invented',
-  confidence: 'high',
-} as const;
 async function problem(limits: object): Promise<string> {
-  const set: LimitSet = {
-    version: 1,
-    id: 'x',
-    name: 'n',
-    about: 'a',
-    columns: ['mm', 'in'],
-    readings: { reinforcementDatum: 'higher', note: 'n' },
-    symbols: {},
-    lastPlace: { mm: 0.1, in: 0.01, deg: 1 },
-    criteria: [{ ...row, ...limits }],
-    checklist: [],
-  };
-  const result = await compileLimits(set);
+  const result = await compileLimits(ownSet(row('own', 'underfill', limits)));
   return result.ok
     ? 'taken'
     : result.problems.map(({ field, reason }) => `${field} ${reason.key}`).join();

@@ -5,6 +5,7 @@ import { defaultJobSheet, plainMarks, symbolOf } from '../../../src/limits/index
 import { symbolDrawing, type SymbolDrawing } from '../../../src/view/scene/symbol-drawing.ts';
 import type { SymbolPath, SymbolText } from '../../../src/view/scene/symbol-marks.ts';
 import { textWidth } from '../../../src/view/scene/text-width.ts';
+import { preparations } from '../../joint/forms.ts';
 
 // The conventions drawn here: AWS A2.4 (arrow side below the one line; upright side on the left;
 // broken arrow to the prepared plate), ISO 2553 system A (arrow side on the solid line, other side
@@ -13,15 +14,6 @@ import { textWidth } from '../../../src/view/scene/text-width.ts';
 const SIZE = 10;
 const sheet = defaultJobSheet();
 const tee = defaultJoint('fillet', 'tee');
-const forms = [
-  'square',
-  'singleV',
-  'doubleV',
-  'singleBevel',
-  'doubleBevel',
-  'singleU',
-  'singleJ',
-] as const;
 const systems = ['AWS', 'ISO'] as const;
 const full: SymbolMarks = {
   contour: 'convex',
@@ -86,7 +78,7 @@ function boxOf({ text: words, x, y, size, anchor }: SymbolText) {
 
 /** Every symbol that the joints give, plain and with all that can be said. */
 const all: readonly WeldSymbol[] = systems.flatMap((system) =>
-  [tee, ...forms.map((form) => defaultJoint('butt', form))].flatMap((joint) =>
+  [tee, ...preparations.map((form) => defaultJoint('butt', form))].flatMap((joint) =>
     [plainMarks, full, { ...full, arrowSide: 'root' as const, contour: 'flush' as const }].flatMap(
       (marks) => {
         const uneven = joint.kind === 'butt' ? { ...joint, rootSideShare: 0.3 } : joint;
@@ -119,7 +111,7 @@ const all: readonly WeldSymbol[] = systems.flatMap((system) =>
 
 describe('The mark of the arrow side', () => {
   test('hangs below the one line in AWS, and of the other side stands above it', () => {
-    for (const form of forms) {
+    for (const form of preparations) {
       const joint = defaultJoint('butt', form);
       const drawing = draw(joint, 'AWS');
       expect(Math.min(...ys(part(drawing, 'mark')))).toBe(0);
@@ -313,7 +305,7 @@ describe('A contour', () => {
 
 describe('At the ends of a symbol', () => {
   test('the arrow is broken only where one plate is prepared', () => {
-    const bends = (form: (typeof forms)[number]): number =>
+    const bends = (form: (typeof preparations)[number]): number =>
       part(draw(defaultJoint('butt', form), 'AWS'), 'arrow').length;
     expect(bends('singleV')).toBe(2);
     expect(bends('singleU')).toBe(2);
