@@ -6,6 +6,7 @@ import './view/style/base.css';
 import './view/style/print.css';
 import { isFirstVisit, openBench } from './state/kept-bench.svelte.ts';
 import { browserShelf } from './state/shelf.ts';
+import { browserTab } from './state/tab.ts';
 import App from './view/App.svelte';
 import { fetchRest } from './view/text.ts';
 
@@ -13,9 +14,9 @@ const target = document.getElementById('app');
 if (target === null) throw new Error('the page has no place for the program');
 const shelf = browserShelf(() => localStorage);
 // The words that come with the page are the opening bench's; any other may need the rest of them.
-const words = isFirstVisit(shelf, location.hash) ? null : fetchRest().catch(() => null);
+const words = isFirstVisit(shelf, browserTab, location.hash) ? null : fetchRest().catch(() => null);
 // Not awaited here: what the bench is read with is a chunk that itself imports this one, and would
 // wait for it to finish for ever.
-void Promise.all([openBench(shelf, location.hash), words]).then(([bench]) => {
+void Promise.all([openBench(shelf, browserTab, location.hash), words]).then(([bench]) => {
   mount(App, { target, props: { bench, shelf } });
 });

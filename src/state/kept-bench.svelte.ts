@@ -1,27 +1,38 @@
-import { isBenchHash, toHash, writeDocument } from './bench-document.ts';
+import { isBenchHash, writeDocument } from './bench-document.ts';
 import { BenchSession } from './bench.svelte.ts';
 import type { ReadDocument } from './read-document.ts';
 import type { Shelf } from './shelf.ts';
 import { startingBench } from './start.ts';
+import type { Tab } from './tab.ts';
 
 const NAME = 'toeline.bench';
 
 /** Whether nothing was kept and the address carries nothing: then the opening bench opens. */
-export const isFirstVisit = (shelf: Shelf, hash: string): boolean =>
-  shelf.read(NAME) === null && !isBenchHash(hash);
+export const isFirstVisit = (shelf: Shelf, tab: Tab, hash: string): boolean =>
+  shelf.read(NAME) === null && tab.read() === null && !isBenchHash(hash);
 
 /** Benches opened while another is kept that nobody has read or put aside: they are not kept in its place. */
 const keptElsewhere = new WeakSet<BenchSession>();
 
 /**
- * The bench to open with: the one kept before, or a new one; over it, as a step that undo takes
- * back, the one that the address carries. What cannot be read is said, put aside and changes
- * nothing. A first visit needs no reader, so that is fetched only when there is something to read.
+ * The bench to open with: the one kept before, or a new one; over it, each as a step that undo takes
+ * back, the one that this tab was left with and the one that the address carries. What cannot be
+ * read is said, put aside and changes nothing. A first visit needs no reader, so that is fetched only
+ * when there is something to read.
  */
-export async function openBench(shelf: Shelf, hash: string): Promise<BenchSession> {
+export async function openBench(shelf: Shelf, tab: Tab, hash: string): Promise<BenchSession> {
   const bench = await keptBench(shelf);
-  await openLink(bench, hash);
+  await openLeft(bench, tab, shelf.read(NAME));
+  await openLink(bench, tab, hash);
   return bench;
+}
+
+/** A reload brings back the tab's own work over what is kept, where another tab has kept since. */
+async function openLeft(bench: BenchSession, tab: Tab, kept: string | null): Promise<void> {
+  const text = tab.read();
+  if (text === null || text === kept) return;
+  const left = await read(text, 'readDocument');
+  if (left.ok) bench.load(left.document);
 }
 
 async function keptBench(shelf: Shelf): Promise<BenchSession> {
@@ -41,12 +52,17 @@ async function keptBench(shelf: Shelf): Promise<BenchSession> {
   return bench;
 }
 
-/** Opens the bench that an address carries, if it carries one. */
-export async function openLink(bench: BenchSession, hash: string): Promise<void> {
+/**
+ * Opens the bench that an address carries, if it carries one. An opened link is then what the tab
+ * was left with, and leaves the address: it would come back over later work.
+ */
+export async function openLink(bench: BenchSession, tab: Tab, hash: string): Promise<void> {
   if (!isBenchHash(hash)) return;
   const linked = await read(hash, 'fromHash');
-  if (linked.ok) bench.load(linked.document);
-  else bench.notice = { key: 'bench_link_unreadable', values: { why: linked.why } };
+  if (linked.ok) {
+    bench.load(linked.document);
+    tab.write(writeDocument(bench.document));
+  } else bench.notice = { key: 'bench_link_unreadable', values: { why: linked.why } };
 }
 
 /** Reads with a reader that is itself fetched; when it cannot be, that is the answer. */
@@ -60,18 +76,18 @@ async function read(text: string, how: 'readDocument' | 'fromHash'): Promise<Rea
 
 const NO_READER = 'bench_document_no_reader';
 
-/** Where the work goes when the shelf refuses it: the address, which a reload brings back. */
-export type Fallback = (hash: string) => void;
-
 /**
- * Keeps every committed change on the shelf. Called while a component is set up. When the shelf
- * refuses, says so once and puts the work into the address instead; so it does when the shelf holds
- * a bench that must not be overwritten.
+ * Keeps every committed change on the shelf, and with the tab. Called while a component is set up.
+ * When the shelf refuses, or holds a bench that must not be overwritten, the tab alone keeps the
+ * work, which is said once. What another tab has kept meanwhile is put aside before it is replaced.
+ * Gives what remembers the work again where the tab has come to another page.
  */
-export function keepBench(bench: BenchSession, shelf: Shelf, fallback: Fallback): void {
+export function keepBench(bench: BenchSession, shelf: Shelf, tab: Tab): () => void {
   const elsewhere = keptElsewhere.has(bench);
   let said = elsewhere;
   let opened = false;
+  let worked = tab.read() !== null;
+  let mine = shelf.read(NAME);
   $effect(() => {
     const { document } = bench;
     // What the bench opened with has not been worked on: what was kept before stays.
@@ -79,9 +95,25 @@ export function keepBench(bench: BenchSession, shelf: Shelf, fallback: Fallback)
       opened = true;
       return;
     }
-    if (!elsewhere && shelf.write(NAME, writeDocument(document))) return;
-    fallback(toHash(document));
-    if (!said) bench.notice ??= { key: 'bench_storage_refused' };
+    worked = true;
+    const text = writeDocument(document);
+    const isWithTab = tab.write(text);
+    const there = shelf.read(NAME);
+    if (!elsewhere && there !== null && there !== mine) otherTab(bench, shelf, there);
+    if (!elsewhere && shelf.write(NAME, text)) {
+      mine = text;
+      return;
+    }
+    if (!said) bench.notice ??= { key: isWithTab ? 'bench_storage_refused' : 'bench_not_kept' };
     said = true;
   });
+  return () => {
+    if (worked) tab.write(writeDocument(bench.document));
+  };
+}
+
+/** Another tab works on a bench of its own: its last state goes aside, and the person is told. */
+function otherTab(bench: BenchSession, shelf: Shelf, text: string): void {
+  bench.notice ??= { key: 'bench_other_tab' };
+  void import('./aside.ts').then(({ putAside }) => putAside(shelf, text)).catch(() => null);
 }

@@ -147,10 +147,10 @@ test('what was kept and cannot be read is put aside, told, and the bench opens',
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
   await page.getByRole('button', { name: 'Share' }).click();
   const again = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save unreadable bench 1' }).click();
+  await page.getByRole('button', { name: 'Save bench 1 that was put aside' }).click();
   expect(readFileSync(await (await again).path(), 'utf8')).toContain('"gone"');
-  await page.getByRole('button', { name: 'Throw unreadable bench 1 away' }).click();
-  await expect(page.getByRole('button', { name: 'Save unreadable bench 1' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Throw away bench 1 that was put aside' }).click();
+  await expect(page.getByRole('button', { name: 'Save bench 1 that was put aside' })).toHaveCount(0);
 });
 
 test('a slip on the job sheet is refused at its field and costs nothing at the next reload', async ({
@@ -214,7 +214,7 @@ for (const [how, script] of [
     },
   ],
 ] as const) {
-  test(`storage that is ${how} is told, and the address keeps the work over a reload`, async ({
+  test(`storage that is ${how} is told, and the tab keeps the work over other pages and a reload`, async ({
     page,
   }) => {
     await page.addInitScript(script);
@@ -222,7 +222,9 @@ for (const [how, script] of [
     await fieldOf(page, 'Leg 1').fill('10');
     await page.keyboard.press('Enter');
     await expect(page.getByRole('alert')).toContainText('keeps nothing between visits');
+    await page.getByRole('link', { name: /Lessons$/ }).click();
     await page.reload({ waitUntil: 'networkidle' });
+    await page.getByRole('link', { name: /Bench$/ }).click();
     await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
   });
 }

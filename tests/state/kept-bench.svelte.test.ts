@@ -3,7 +3,11 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { readAside, putAside, dropAside } from '../../src/state/aside.ts';
 import type { BenchSession } from '../../src/state/bench.svelte.ts';
 import { isFirstVisit, keepBench, openBench } from '../../src/state/kept-bench.svelte.ts';
+import { toHash, writeDocument } from '../../src/state/bench-document.ts';
+import { numberAt } from '../../src/state/parameter.ts';
 import type { Shelf } from '../../src/state/shelf.ts';
+import { startingBench } from '../../src/state/start.ts';
+import type { Tab } from '../../src/state/tab.ts';
 
 const KEPT = 'toeline.bench';
 const ASIDE = 'toeline.bench.unreadable';
@@ -22,16 +26,30 @@ function shelfWith(texts: Readonly<Record<string, string>> = {}): Shelf & {
   };
 }
 
-/** Works on a bench as the page does, and gives the address that the work went to, if it did. */
-function workOn(bench: BenchSession, shelf: Shelf): string | null {
-  let address: string | null = null;
-  const stop = $effect.root(() => keepBench(bench, shelf, (hash) => (address = hash)));
+/** A tab that remembers in a variable. */
+function tabWith(text: string | null = null, takes = true): Tab & { text: string | null } {
+  const tab = {
+    text,
+    read: () => tab.text,
+    write: (next: string) => {
+      if (takes) tab.text = next;
+      return takes;
+    },
+  };
+  return tab;
+}
+const newTab = tabWith();
+
+/** Works on a bench as the page does, and says whether the shelf holds the work. */
+function workOn(bench: BenchSession, shelf: Shelf, tab: Tab = tabWith()): 'shelf' | 'tab' | 'none' {
+  const stop = $effect.root(() => keepBench(bench, shelf, tab));
   flushSync();
   bench.propose('leg1', 9);
   bench.commit();
   flushSync();
   stop();
-  return address;
+  if (shelf.read(KEPT)?.includes('"leg1": 9') === true) return 'shelf';
+  return tab.read()?.includes('"leg1": 9') === true ? 'tab' : 'none';
 }
 
 afterEach(() => {
@@ -42,9 +60,9 @@ afterEach(() => {
 describe('a kept bench that cannot be read', () => {
   it('is offered back with its text, and lies aside when the next work is kept in its place', async () => {
     const shelf = shelfWith({ [KEPT]: '{"version":1,"joint":"gone"}' });
-    const bench = await openBench(shelf, '');
+    const bench = await openBench(shelf, newTab, '');
     expect(bench.unreadable?.text).toContain('gone');
-    expect(workOn(bench, shelf)).toBeNull();
+    expect(workOn(bench, shelf)).toBe('shelf');
     expect(shelf.read(KEPT)).toContain('"leg1": 9');
     expect(readAside(shelf)).toEqual(['{"version":1,"joint":"gone"}']);
     // The work that followed does not take the offer away.
@@ -53,18 +71,18 @@ describe('a kept bench that cannot be read', () => {
 
   it('is not overwritten aside by the next that cannot be read', async () => {
     const shelf = shelfWith({ [KEPT]: 'first', [ASIDE]: 'put aside before there was a list' });
-    await openBench(shelf, '');
+    await openBench(shelf, newTab, '');
     shelf.write(KEPT, 'second');
-    await openBench(shelf, '');
-    await openBench(shelf, '');
+    await openBench(shelf, newTab, '');
+    await openBench(shelf, newTab, '');
     expect(readAside(shelf)).toEqual(['put aside before there was a list', 'first', 'second']);
   });
 
-  it('stays where it is when the list is full or the shelf too: the work goes to the address', async () => {
+  it('stays where it is when the list is full or the shelf too: the work goes with the tab', async () => {
     const full = JSON.stringify(Array.from({ length: 9 }, (_, index) => `text ${index}`));
     const shelf = shelfWith({ [KEPT]: 'one more', [ASIDE]: full });
-    const bench = await openBench(shelf, '');
-    expect(workOn(bench, shelf)).toMatch(/^#bench=/);
+    const bench = await openBench(shelf, newTab, '');
+    expect(workOn(bench, shelf)).toBe('tab');
     expect(shelf.read(KEPT)).toBe('one more');
     expect(readAside(shelf)).toHaveLength(9);
     expect(bench.unreadable?.text).toBe('one more');
@@ -75,9 +93,9 @@ describe('a kept bench that cannot be read', () => {
       throw new Error('offline');
     });
     const shelf = shelfWith({ [KEPT]: 'a good bench' });
-    const bench = await openBench(shelf, '');
+    const bench = await openBench(shelf, newTab, '');
     expect(bench.notice?.key).toBe('bench_kept_not_fetched');
-    expect(workOn(bench, shelf)).toMatch(/^#bench=/);
+    expect(workOn(bench, shelf)).toBe('tab');
     expect(shelf.read(KEPT)).toBe('a good bench');
     expect(readAside(shelf)).toEqual([]);
   });
@@ -100,9 +118,89 @@ describe('what was put aside', () => {
 
 describe('a first visit', () => {
   it('is one with nothing kept and nothing in the address', () => {
-    expect(isFirstVisit(shelfWith(), '')).toBe(true);
-    expect(isFirstVisit(shelfWith(), '#lessons')).toBe(true);
-    expect(isFirstVisit(shelfWith(), '#bench=x')).toBe(false);
-    expect(isFirstVisit(shelfWith({ [KEPT]: '' }), '')).toBe(false);
+    expect(isFirstVisit(shelfWith(), newTab, '')).toBe(true);
+    expect(isFirstVisit(shelfWith(), newTab, '#lessons')).toBe(true);
+    expect(isFirstVisit(shelfWith(), newTab, '#bench=x')).toBe(false);
+    expect(isFirstVisit(shelfWith({ [KEPT]: '' }), newTab, '')).toBe(false);
+  });
+});
+
+describe('a tab', () => {
+  const withLeg = (leg1: number): string => {
+    const start = startingBench();
+    return writeDocument({ ...start, joint: { ...start.joint, leg1 } as typeof start.joint });
+  };
+  const legOf = (bench: BenchSession): number | null => numberAt(bench.joint, 'leg1');
+
+  it('opens with its own work at a reload, whatever another tab has kept since', async () => {
+    const shelf = shelfWith({ [KEPT]: withLeg(11) });
+    const reloaded = await openBench(shelf, tabWith(withLeg(12)), '');
+    expect(legOf(reloaded)).toBe(12);
+    // and what was kept is one undo away
+    reloaded.undo();
+    expect(legOf(reloaded)).toBe(11);
+    expect(legOf(await openBench(shelf, newTab, ''))).toBe(11);
+    // what can't be read is no reason to leave out what is kept
+    expect(legOf(await openBench(shelf, tabWith('{'), ''))).toBe(11);
+  });
+
+  it('keeps the work where the shelf refuses, and says what a new visit does not bring back', async () => {
+    const refusing: Shelf = { read: () => null, write: () => false };
+    const bench = await openBench(refusing, newTab, '');
+    const tab = tabWith();
+    expect(workOn(bench, refusing, tab)).toBe('tab');
+    expect(bench.notice?.key).toBe('bench_storage_refused');
+    const again = await openBench(refusing, tab, '');
+    expect(legOf(again)).toBe(9);
+  });
+
+  it('that takes nothing either is said, for then only a file helps', async () => {
+    const refusing: Shelf = { read: () => null, write: () => false };
+    const bench = await openBench(refusing, newTab, '');
+    expect(workOn(bench, refusing, tabWith(null, false))).toBe('none');
+    expect(bench.notice?.key).toBe('bench_not_kept');
+  });
+
+  it('remembers its work again where it has come to another page', async () => {
+    const bench = await openBench(shelfWith(), newTab, '');
+    const tab = tabWith();
+    let remember = (): void => undefined;
+    const stop = $effect.root(() => {
+      remember = keepBench(bench, shelfWith(), tab);
+    });
+    flushSync();
+    remember();
+    expect(tab.text).toBeNull();
+    bench.propose('leg1', 9);
+    bench.commit();
+    flushSync();
+    // another page of the history has a memory of its own
+    tab.text = withLeg(5);
+    remember();
+    expect(tab.text).toContain('"leg1": 9');
+    stop();
+  });
+
+  it('holds what a link brought, so that a reload doesn’t bring the link over later work', async () => {
+    const tab = tabWith();
+    const start = startingBench();
+    const linked = { ...start, joint: { ...start.joint, leg1: 13 } as typeof start.joint };
+    expect(legOf(await openBench(shelfWith(), tab, toHash(linked)))).toBe(13);
+    expect(tab.text).toContain('"leg1": 13');
+  });
+
+  it('puts aside what another tab has kept before its own work takes that place, and says so', async () => {
+    const shelf = shelfWith({ [KEPT]: withLeg(8) });
+    const bench = await openBench(shelf, newTab, '');
+    const stop = $effect.root(() => keepBench(bench, shelf, tabWith()));
+    flushSync();
+    shelf.write(KEPT, withLeg(15));
+    bench.propose('leg1', 9);
+    bench.commit();
+    flushSync();
+    expect(bench.notice?.key).toBe('bench_other_tab');
+    await vi.waitFor(() => expect(readAside(shelf)).toEqual([withLeg(15)]));
+    expect(shelf.read(KEPT)).toContain('"leg1": 9');
+    stop();
   });
 });
