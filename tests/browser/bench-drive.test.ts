@@ -162,3 +162,11 @@ test.describe('by hand', () => {
     await expect(overallOf(page)).toHaveText('Reject');
   });
 });
+
+test('focus is kept on the page when the parameter that had it goes', async ({ page }) => {
+  await openBench(page);
+  await scaleOf(page, 'Leg 1').focus();
+  // before welding there is no leg
+  await page.keyboard.press('f');
+  await expect(page.getByRole('main')).toBeFocused();
+});
