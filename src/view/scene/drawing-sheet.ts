@@ -70,26 +70,37 @@ function within(sheet: DrawingSheet, box: LabelBox): boolean {
   );
 }
 
-/** Cost of drawing a dimension line or leader; Infinity when it runs through a label or leaves the drawing. */
-export function lineCost(sheet: DrawingSheet, line: Line): number {
-  if (blocked(sheet, line)) return Infinity;
-  return (
-    COST.lineOverLine * countCrossings(sheet.firm, line) +
-    COST.lineOverExtension * countCrossings(sheet.thin, line) +
-    COST.lineOverOutline * countCrossings(sheet.outline, line) +
-    (runsBeside(sheet.firm, line) ? COST.besideLine : 0)
-  );
+/**
+ * Cost of drawing a dimension line or leader; Infinity when it runs through a label or leaves the
+ * drawing. Reckoned no further than `most`, which is as good as not at all.
+ */
+export function lineCost(sheet: DrawingSheet, line: Line, most = Infinity): number {
+  return crossingCost(sheet, line, most, 1, COST.lineOverLine);
 }
 
 /** The same for an extension line, which is cut where a landing crosses it. */
-export function extensionCost(sheet: DrawingSheet, line: Line): number {
+export function extensionCost(sheet: DrawingSheet, line: Line, most = Infinity): number {
+  return crossingCost(sheet, line, most, 1 / 2, COST.lineOverExtension);
+}
+
+/** What crosses counts for `share` of what it costs a leader, over a dimension line `overLine`; the dearest first. */
+function crossingCost(
+  sheet: DrawingSheet,
+  line: Line,
+  most: number,
+  share: number,
+  overLine: number,
+): number {
   if (blocked(sheet, line)) return Infinity;
-  return (
-    COST.lineOverExtension * countCrossings(sheet.firm, line) +
-    (COST.lineOverExtension / 2) * countCrossings(sheet.thin, line) +
-    (COST.lineOverOutline / 2) * countCrossings(sheet.outline, line) +
-    (runsBeside(sheet.firm, line) ? COST.besideLine / 2 : 0)
-  );
+  let cost = 0;
+  const over = (grid: LineGrid, each: number): boolean => {
+    cost += each * countCrossings(grid, line, (most - cost) / each);
+    return cost >= most;
+  };
+  if (over(sheet.outline, COST.lineOverOutline * share)) return cost;
+  if (over(sheet.firm, overLine)) return cost;
+  if (over(sheet.thin, COST.lineOverExtension * share)) return cost;
+  return cost + (runsBeside(sheet.firm, line) ? COST.besideLine * share : 0);
 }
 
 function blocked(sheet: DrawingSheet, line: Line): boolean {

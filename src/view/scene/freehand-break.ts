@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
 import { type View, xToPx, yToPx } from './view-transform.ts';
-import { written } from './written.ts';
+import { rounded, written } from './written.ts';
 
 /** Length of one wave and how far its control points stand off the straight, px. */
 const WAVE = 48;
@@ -17,7 +17,7 @@ const MOST_KEPT = 64;
  */
 export function freehandTo(view: View, a: Point, b: Point): string {
   const ends = [xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y)].map(
-    written,
+    rounded,
   );
   const name = ends.join(' ');
   let d = drawn.get(name);

@@ -77,8 +77,8 @@ export function anyMeets(grid: LineGrid, box: LabelBox, clear: number): boolean 
   return false;
 }
 
-/** How many of the grid's lines the line properly crosses. */
-export function countCrossings(grid: LineGrid, line: Line): number {
+/** How many of the grid's lines the line properly crosses; counted no further than `enough`. */
+export function countCrossings(grid: LineGrid, line: Line, enough = Infinity): number {
   const left = cellOf(Math.min(line.x1, line.x2), grid.columns);
   const right = cellOf(Math.max(line.x1, line.x2), grid.columns);
   const bottom = cellOf(Math.max(line.y1, line.y2), grid.rows);
@@ -92,6 +92,7 @@ export function countCrossings(grid: LineGrid, line: Line): number {
         // A line that runs through several cells is met in each of them.
         if (found === null) found = [other];
         else if (!found.includes(other)) found.push(other);
+        if (found.length >= enough) return found.length;
       }
     }
   }

@@ -41,7 +41,7 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
   const { tip, along } = end;
   const bare = end.base + wording.cost;
   if (bare >= search.limit) return;
-  const base = bare + drawingCost(sheet, end.lines, end.extensions);
+  const base = bare + drawingCost(sheet, end.lines, end.extensions, search.limit - bare);
   const upright = Math.abs(along.x) < LEVEL / 2;
   const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
   const level = Math.abs(along.y) < LEVEL;
@@ -52,7 +52,7 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
     const y = tip.y + along.y * tail;
     if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return;
     const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
-    const cost = far + lineCost(sheet, leader);
+    const cost = far + lineCost(sheet, leader, search.limit - far);
     // A longer leader crosses no less.
     if (cost >= search.limit) return;
     if (level) {
@@ -103,7 +103,7 @@ function offerOn(
   if (labelled >= search.limit) return;
   const landing: Line = { x1: x, y1: y, x2: start, y2: y };
   const straight = start === x;
-  const drawn = labelled + (straight ? 0 : lineCost(sheet, landing));
+  const drawn = labelled + (straight ? 0 : lineCost(sheet, landing, search.limit - labelled));
   if (drawn >= search.limit) return;
   offer(search, {
     cost: drawn,

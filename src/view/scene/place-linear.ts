@@ -122,7 +122,8 @@ function offerOnLine(search: Search, wording: Wording, line: DimensionLine): voi
   const { sheet, lettering } = search;
   const { a, along, length, lines, extensions, heads, origin } = line;
   if (wording.width + 2 * TEXT_ROOM > length) return;
-  const base = line.base + wording.cost + drawingCost(sheet, lines, extensions);
+  const bare = line.base + wording.cost;
+  const base = bare + drawingCost(sheet, lines, extensions, search.limit - bare);
   const half = wording.width / 2 + TEXT_ROOM;
   for (const share of SLIDES) {
     if (share * length < half || (1 - share) * length < half) continue;

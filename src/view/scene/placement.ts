@@ -86,15 +86,25 @@ export function wordingsOf(request: DimensionRequest, lettering: Lettering): rea
   return all;
 }
 
-/** Cost of a dimension's own lines; an extension line crosses others more freely, for landings cut it. */
+/**
+ * Cost of a dimension's own lines, reckoned no further than `most`; an extension line crosses others
+ * more freely, for landings cut it.
+ */
 export function drawingCost(
   sheet: DrawingSheet,
   lines: readonly Line[],
   extensions: readonly Line[],
+  most = Infinity,
 ): number {
   let cost = 0;
-  for (const line of lines) cost += lineCost(sheet, line);
-  for (const line of extensions) cost += extensionCost(sheet, line);
+  for (const line of lines) {
+    if (cost >= most) return cost;
+    cost += lineCost(sheet, line, most - cost);
+  }
+  for (const line of extensions) {
+    if (cost >= most) return cost;
+    cost += extensionCost(sheet, line, most - cost);
+  }
   return cost;
 }
 

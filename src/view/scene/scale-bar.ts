@@ -1,4 +1,4 @@
-import { written } from './written.ts';
+import { rounded } from './written.ts';
 
 /** A length that makes a round scale bar, with its words. */
 export interface BarLength {
@@ -30,10 +30,10 @@ export function scaleBar(
   const width = length.mm * pxPerMm;
   let filled = '';
   for (let part = 0; part < PARTS; part += 2) {
-    const x = written((width * part) / PARTS);
-    filled += `M${x} 0H${written((width * (part + 1)) / PARTS)}V${HEIGHT}H${x}Z`;
+    const x = rounded((width * part) / PARTS);
+    filled += `M${x} 0H${rounded((width * (part + 1)) / PARTS)}V${HEIGHT}H${x}Z`;
   }
-  return { length, width, frame: `M0 0H${written(width)}V${HEIGHT}H0Z`, filled };
+  return { length, width, frame: `M0 0H${rounded(width)}V${HEIGHT}H0Z`, filled };
 }
 
 /** 9.5 : 1 above life size, 1 : 2 below it. */

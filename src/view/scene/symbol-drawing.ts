@@ -3,7 +3,7 @@ import { drawMark, halfWidth, roomLeft } from './symbol-marks.ts';
 import type { SymbolPath, SymbolText } from './symbol-marks.ts';
 import type { MarkPlace } from './symbol-shapes.ts';
 import { textWidth } from './text-width.ts';
-import { written } from './written.ts';
+import { rounded } from './written.ts';
 
 /** A welding symbol in px: y down, the elbow of arrow and reference line at the origin. */
 export interface SymbolDrawing {
@@ -45,7 +45,7 @@ export function symbolDrawing(
   size: number,
 ): SymbolDrawing {
   const { system, arrowSide, otherSide, allRound, field, tail } = symbol;
-  const at = (x: number, y: number): string => `${written(x * size)} ${written(y * size)}`;
+  const at = (x: number, y: number): string => `${rounded(x * size)} ${rounded(y * size)}`;
   const both = [arrowSide, otherSide].filter((side) => side !== null);
   const widest = Math.max(...both.map((side) => halfWidth(side, column)));
   const twins = arrowSide?.kind === otherSide?.kind;
@@ -58,18 +58,18 @@ export function symbolDrawing(
   const dashed = system === 'ISO' && !isSymmetrical(arrowSide, otherSide);
   const places = markPlaces(symbol, dashed, size);
   const paths: SymbolPath[] = [
-    { part: 'reference', look: 'line', d: `M0 0H${written(end)}` },
+    { part: 'reference', look: 'line', d: `M0 0H${rounded(end)}` },
     ...arrow(symbol.preparedPlate !== null, size),
   ];
   if (dashed) {
-    const y = written(IDENTIFICATION * size);
-    paths.push({ part: 'identification', look: 'dashed', d: `M0 ${y}H${written(end)}` });
+    const y = rounded(IDENTIFICATION * size);
+    paths.push({ part: 'identification', look: 'dashed', d: `M0 ${y}H${rounded(end)}` });
   }
   if (allRound) paths.push({ part: 'allRound', look: 'line', d: circle(ROUND * size) });
   if (field) {
     const { high, deep, long } = FLAG;
     paths.push(
-      { part: 'field', look: 'line', d: `M0 0V${written(-high * size)}` },
+      { part: 'field', look: 'line', d: `M0 0V${rounded(-high * size)}` },
       {
         part: 'field',
         look: 'filled',
@@ -87,8 +87,8 @@ export function symbolDrawing(
     texts.push({
       part: 'tail',
       text: tail,
-      x: written(x),
-      y: written(0.35 * size),
+      x: rounded(x),
+      y: rounded(0.35 * size),
       size,
       anchor: 'start',
     });
@@ -109,10 +109,10 @@ export function symbolDrawing(
     paths,
     texts,
     box: {
-      left: written(ARROW.along * size - margin),
-      top: written(-top - margin),
-      right: written(right + margin),
-      bottom: written(bottom + margin),
+      left: rounded(ARROW.along * size - margin),
+      top: rounded(-top - margin),
+      right: rounded(right + margin),
+      bottom: rounded(bottom + margin),
     },
   };
 }
@@ -146,7 +146,7 @@ function arrow(broken: boolean, size: number): readonly SymbolPath[] {
   const [ux, uy] = [ARROW.along / length, ARROW.down / length];
   /** a place so far along the arrow and to its right, in sizes of the type */
   const at = (along: number, aside: number): string =>
-    `${written((ux * along - uy * aside) * size)} ${written((uy * along + ux * aside) * size)}`;
+    `${rounded((ux * along - uy * aside) * size)} ${rounded((uy * along + ux * aside) * size)}`;
   const neck = length - HEAD.length;
   const middle = neck / 2;
   const { along, aside } = BREAK;
@@ -162,6 +162,6 @@ function arrow(broken: boolean, size: number): readonly SymbolPath[] {
 }
 
 function circle(radius: number): string {
-  const r = written(radius);
+  const r = rounded(radius);
   return `M${-r} 0A${r} ${r} 0 1 1 ${r} 0A${r} ${r} 0 1 1 ${-r} 0Z`;
 }

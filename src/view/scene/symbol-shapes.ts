@@ -1,5 +1,5 @@
 import type { ElementKind } from '../../limits/index.ts';
-import { written } from './written.ts';
+import { rounded } from './written.ts';
 
 // All in sizes of the type.
 /** Height of capitals and figures. */
@@ -44,14 +44,14 @@ export interface Pen {
 /** The pen of a mark in its place, at type of `size` px. */
 export function penAt({ x, line, out }: MarkPlace, size: number): Pen {
   return {
-    to: (along, far) => `${written(x + along * size)} ${written(line + out * far * size)}`,
+    to: (along, far) => `${rounded(x + along * size)} ${rounded(line + out * far * size)}`,
     baseline: (along, middle, scale) => ({
-      x: written(x + along * size),
-      y: written(line + out * middle * size + (CAP / 2) * scale * size),
+      x: rounded(x + along * size),
+      y: rounded(line + out * middle * size + (CAP / 2) * scale * size),
     }),
     arc: (rx, ry, over) => {
       const clockwise = (over === 'out') === (out === -1);
-      return `A${written(rx * size)} ${written(ry * size)} 0 0 ${clockwise ? 1 : 0} `;
+      return `A${rounded(rx * size)} ${rounded(ry * size)} 0 0 ${clockwise ? 1 : 0} `;
     },
   };
 }
