@@ -150,7 +150,9 @@ test('what was kept and cannot be read is put aside, told, and the bench opens',
   await page.getByRole('button', { name: 'Save bench 1 that was put aside' }).click();
   expect(readFileSync(await (await again).path(), 'utf8')).toContain('"gone"');
   await page.getByRole('button', { name: 'Throw away bench 1 that was put aside' }).click();
-  await expect(page.getByRole('button', { name: 'Save bench 1 that was put aside' })).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Save bench 1 that was put aside' })).toHaveCount(
+    0,
+  );
 });
 
 test('a slip on the job sheet is refused at its field and costs nothing at the next reload', async ({
