@@ -3,6 +3,7 @@ import { add, arcThroughSagitta, cross, line, scale, subtract } from '../../geom
 import type { Section, Side } from '../../joint/index.ts';
 import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
+import { flawLimits } from './flaw-limits.ts';
 import { lineTo, moveTo, pathOf } from './outline-path.ts';
 import type { View } from './view-transform.ts';
 
@@ -22,6 +23,8 @@ export interface AllowedBand {
   /** greatest root reinforcement, and greatest depth below flush */
   readonly mostRoot: Bound;
   readonly below: Bound;
+  /** how far the undercuts and the offset that are there may go */
+  readonly flaws: Contour;
 }
 
 /** The tightest least and most that the checks set on the shape of the face. */
@@ -31,6 +34,7 @@ export function allowedBandOf(checks: readonly Check[], measurements: Measuremen
     most: mostOf(checks, FACE),
     mostRoot: mostOf(checks, ROOT),
     below: mostOf(checks, BELOW),
+    flaws: flawLimits(checks, measurements),
   };
 }
 
@@ -75,16 +79,26 @@ export interface DrawnBand {
   /** the limit lines in the section plane, for their captions and for keeping labels off */
   readonly least: Contour;
   readonly most: Contour;
+  readonly flaws: Contour;
 }
 
-export const NO_BAND: DrawnBand = { inside: '', outside: '', limits: '', least: [], most: [] };
+export const NO_BAND: DrawnBand = {
+  inside: '',
+  outside: '',
+  limits: '',
+  least: [],
+  most: [],
+  flaws: [],
+};
 
 /** The room between the least and the most that the sheet allows, on this section. */
 export function drawnBand(section: Section, band: AllowedBand, view: View): DrawnBand {
-  if (section.face.bead === null || section.face.toes === null) return NO_BAND;
-  return section.kind === 'fillet'
-    ? filletBand(section.face, band, view)
-    : buttBand(section, band, view);
+  const shape =
+    section.kind === 'fillet'
+      ? filletBand(section.face, band, view)
+      : buttBand(section, band, view);
+  const { flaws } = band;
+  return { ...shape, limits: shape.limits + pathOf(view, flaws), flaws };
 }
 
 function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
@@ -116,6 +130,7 @@ function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
     limits: pathOf(view, least) + pathOf(view, mostArc),
     least,
     most: mostArc,
+    flaws: [],
   };
 }
 
@@ -128,6 +143,7 @@ function buttBand({ face, root }: Section, band: AllowedBand, view: View): Drawn
     limits: cap.limits + pass.limits,
     least: cap.least,
     most: cap.most,
+    flaws: [],
   };
 }
 
@@ -154,5 +170,6 @@ function capBand(side: Side, most: Bound, below: Bound, view: View): DrawnBand {
       .join(''),
     least: under === null ? [] : [line(...under)],
     most: above === null ? [] : [line(...above)],
+    flaws: [],
   };
 }

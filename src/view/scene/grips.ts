@@ -1,16 +1,5 @@
-import type { Contour, Point, Vector } from '../../geometry/index.ts';
-import {
-  add,
-  contourEnd,
-  contourStart,
-  cross,
-  dot,
-  length,
-  nearestOnContour,
-  nearPoint,
-  scale,
-  subtract,
-} from '../../geometry/index.ts';
+import type { Point, Vector } from '../../geometry/index.ts';
+import { add, dot, length, nearestOnContour, scale, subtract } from '../../geometry/index.ts';
 import type { Joint, Section, Side, SurfaceLine } from '../../joint/index.ts';
 import { numberAt } from '../../state/parameter.ts';
 
@@ -20,24 +9,27 @@ export interface Grip {
   readonly axis: Vector;
 }
 
-type Find = (joint: Joint, section: Section) => Grip | null;
-type Plate = 0 | 1;
+export type Find = (joint: Joint, section: Section) => Grip | null;
+export type Plate = 0 | 1;
+/** The grips of a kind of joint, by the field that they move. */
+export type Grips = Readonly<Record<string, Find>>;
 
 /** A point within this of a surface lies on it, mm. */
 const NEAR = 1e-3;
-const PER_DEGREE = Math.PI / 180;
+export const PER_DEGREE = Math.PI / 180;
 /** How far past the weld the handles of plate 2's place and turn stand, mm. */
-const PAST = 3;
+export const PAST = 3;
 /** Reach of a carrying surface while there is no toe, mm. */
 const FIT_UP_REACH = 9;
 
-const station = ({ origin, along }: SurfaceLine, point: Point): number =>
+export const station = ({ origin, along }: SurfaceLine, point: Point): number =>
   dot(subtract(point, origin), along);
-const onLine = ({ origin, along }: SurfaceLine, at: number): Point => add(origin, scale(along, at));
-const number = (joint: Joint, field: string): number => numberAt(joint, field) ?? 0;
+export const onLine = ({ origin, along }: SurfaceLine, at: number): Point =>
+  add(origin, scale(along, at));
+export const number = (joint: Joint, field: string): number => numberAt(joint, field) ?? 0;
 
 /** A toe moves along its own surface. */
-const toe =
+export const toe =
   (side: 'face' | 'root', plate: Plate): Find =>
   (_joint, section) => {
     const own = section[side];
@@ -45,7 +37,7 @@ const toe =
   };
 
 /** The crown stands its height off the chord, shifted along it, and moves square to it. */
-const crown =
+export const crown =
   (side: 'face' | 'root', height: string): Find =>
   (joint, section) => {
     const own = section[side];
@@ -67,7 +59,7 @@ function outwardIsLeft({ surfaces }: Side, left: Vector): boolean {
 }
 
 /** The bottom of an undercut, half its width past the toe; where it would start while there is none. */
-const undercut =
+export const undercut =
   (side: 'face' | 'root', plate: Plate): Find =>
   (joint, section) => {
     const own = section[side];
@@ -84,7 +76,7 @@ const undercut =
     return { at: add(foot, scale(surface.normal, -depth)), axis: scale(surface.normal, -1) };
   };
 
-const overlap =
+export const overlap =
   (plate: Plate): Find =>
   (_joint, { face }) => {
     const lip = face.lips?.[plate] ?? face.toes?.[plate];
@@ -125,95 +117,17 @@ const cornerOverlap: Find = (_joint, { plateSurfaces, face }) => ({
   axis: scale(face.surfaces[0].along, -1),
 });
 
-/** The far side of a plate; in a butt joint its face, for the root surface stays. */
-const thickness =
-  (plate: Plate): Find =>
-  (_joint, section) => {
-    const { face, opposite } = section.plateSurfaces[plate];
-    if (section.kind === 'fillet') {
-      const middle = (section.face.toes?.[plate] ?? null) === null ? FIT_UP_REACH / 2 : 0;
-      return { at: add(opposite.origin, scale(opposite.along, middle)), axis: opposite.normal };
-    }
-    // Plate 2 is placed by its mid-plane, so each of its surfaces takes half.
-    const share = plate === 0 ? 1 : 0.5;
-    return { at: pastWeld(section, plate, face, PAST), axis: scale(face.normal, share) };
+/** The far side of a plate. */
+function plateSide(plate: Plate): Find {
+  return (_joint, { plateSurfaces, face }) => {
+    const { opposite } = plateSurfaces[plate];
+    const middle = (face.toes?.[plate] ?? null) === null ? FIT_UP_REACH / 2 : 0;
+    return { at: add(opposite.origin, scale(opposite.along, middle)), axis: opposite.normal };
   };
-
-function pastWeld({ face }: Section, plate: Plate, surface: SurfaceLine, past: number): Point {
-  const marks = [face.toes?.[plate], face.grooveEdges?.[plate]];
-  const stations = marks.flatMap((mark) => (mark === undefined ? [] : [station(surface, mark)]));
-  return onLine(surface, Math.max(0, ...stations) + past);
 }
 
-const offset: Find = (_joint, section) =>
-  section.kind === 'butt'
-    ? { at: pastWeld(section, 1, section.plateSurfaces[1].face, PAST), axis: { x: 0, y: 1 } }
-    : null;
-
-/** Plate 2 turns about its edge at the root. */
-const angularMisalignment: Find = (_joint, section) => {
-  const edge = section.groove?.preparedEdges[1][0];
-  if (edge === undefined) return null;
-  const { face } = section.plateSurfaces[1];
-  const at = pastWeld(section, 1, face, 2 * PAST);
-  const arm = dot(subtract(at, edge.a), face.along);
-  return { at, axis: scale(face.normal, arm * PER_DEGREE) };
-};
-
-/** Plate 2's edge moves by half of the opening, for the joint stays centred. */
-const rootOpening: Find = (_joint, { groove }) => {
-  const edge = groove?.preparedEdges[1];
-  return edge === undefined || edge.length === 0
-    ? null
-    : { at: contourStart(edge), axis: { x: 0.5, y: 0 } };
-};
-
-/** The groove edge runs along the surface as the bevel swings: depth / cos² per radian. */
-const bevelAngle =
-  (plate: Plate): Find =>
-  (_joint, { groove, face }) => {
-    const bevel: Contour | null | undefined = groove?.faceBevels[plate];
-    if (bevel == null || bevel.length === 0 || face.grooveEdges === null) return null;
-    const run = subtract(contourEnd(bevel), contourStart(bevel));
-    const surface = face.surfaces[plate];
-    const depth = Math.abs(dot(run, surface.normal));
-    // a bevel lying in the surface has no angle left to give
-    if (depth === 0) return null;
-    const perRadian = dot(run, run) / depth;
-    return { at: face.grooveEdges[plate], axis: scale(surface.along, perRadian * PER_DEGREE) };
-  };
-
-const rootFace =
-  (plate: Plate): Find =>
-  (_joint, { groove, face }) => {
-    const piece = groove?.rootFaces[plate];
-    const bevel = groove?.faceBevels[plate];
-    if (piece === undefined || piece.length === 0 || bevel == null) return null;
-    const [p, q] = [contourStart(piece), contourEnd(piece)];
-    const { normal } = face.surfaces[plate];
-    return { at: dot(subtract(q, p), normal) > 0 ? q : p, axis: normal };
-  };
-
-const capDrop =
-  (plate: Plate): Find =>
-  (_joint, { face }) =>
-    face.toes === null
-      ? null
-      : { at: face.toes[plate], axis: scale(face.surfaces[plate].normal, -1) };
-
-/** What is bare of plate 1 at the root or in the middle; a bevel bare above the face is none of it. */
-const incompletePenetration: Find = (joint, { groove, face }) => {
-  const bare = groove?.unfused[0] ?? [];
-  if (bare.length === 0 || number(joint, 'incompletePenetration') === 0) return null;
-  const gap = bare.findIndex(({ a }, i) => i > 0 && !nearPoint(a, bare[i - 1]?.b ?? a));
-  const piece = gap < 0 ? bare : bare.slice(0, gap);
-  const { normal } = face.surfaces[0];
-  const [p, q] = [contourStart(piece), contourEnd(piece)];
-  return { at: cross(p, normal) === 0 || dot(subtract(q, p), normal) > 0 ? q : p, axis: normal };
-};
-
-/** How each parameter that has a place on the drawing is taken hold of. */
-export const grips: Readonly<Record<string, Find>> = {
+/** How each parameter of a fillet that has a place on the drawing is taken hold of. */
+export const filletGrips: Grips = {
   leg1: toe('face', 0),
   leg2: toe('face', 1),
   convexity: crown('face', 'convexity'),
@@ -222,28 +136,10 @@ export const grips: Readonly<Record<string, Find>> = {
   dihedralAngle,
   cornerOverlap,
   rootGap,
-  t1: thickness(0),
-  t2: thickness(1),
-  capPast1: toe('face', 0),
-  capPast2: toe('face', 1),
-  capHeight: crown('face', 'capHeight'),
-  rootPast1: toe('root', 0),
-  rootPast2: toe('root', 1),
-  rootHeight: crown('root', 'rootHeight'),
-  offset,
-  angularMisalignment,
-  rootOpening,
-  bevelAngle1: bevelAngle(0),
-  bevelAngle2: bevelAngle(1),
-  rootFace1: rootFace(0),
-  rootFace2: rootFace(1),
+  t1: plateSide(0),
+  t2: plateSide(1),
   undercut1Depth: undercut('face', 0),
   undercut2Depth: undercut('face', 1),
-  rootUndercut1Depth: undercut('root', 0),
-  rootUndercut2Depth: undercut('root', 1),
   overlap1: overlap(0),
   overlap2: overlap(1),
-  capDrop1: capDrop(0),
-  capDrop2: capDrop(1),
-  incompletePenetration,
 };

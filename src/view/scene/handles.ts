@@ -1,7 +1,7 @@
 import type { Point, Vector } from '../../geometry/index.ts';
 import { parametersOf, type Joint, type ParameterRange, type Section } from '../../joint/index.ts';
 import { numberAt } from '../../state/parameter.ts';
-import { grips, type Grip } from './grips.ts';
+import type { Grip, Grips } from './grips.ts';
 import type { Sheet } from './sheet.ts';
 import { toPx, type View } from './view-transform.ts';
 import { written } from './written.ts';
@@ -87,7 +87,12 @@ const FIELDS: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], Fie
  * The handles of the chosen group, at most six. Of those that would stand on
  * one point the first is kept; a flaw that is there comes before one that isn't.
  */
-export function handlesOf(joint: Joint, section: Section, group: HandleGroup): readonly Handle[] {
+export function handlesOf(
+  joint: Joint,
+  section: Section,
+  group: HandleGroup,
+  grips: Grips,
+): readonly Handle[] {
   const ranges = new Map(parametersOf(joint).map((range) => [range.field, range]));
   const listed = FIELDS[joint.kind][joint.stage];
   const fields =

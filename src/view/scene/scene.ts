@@ -109,7 +109,9 @@ export function composeScene(input: SceneInput): Scene {
   const heldLines = input.held === null ? [] : heldContours(input.held.section);
   const thin = [
     ...construction.lines,
-    ...[band.least, band.most, ...heldLines].flatMap((contour) => linesOf(view, contour)),
+    ...[band.least, band.most, band.flaws, ...heldLines].flatMap((contour) =>
+      linesOf(view, contour),
+    ),
   ];
   const outlineGrid = lineGrid(sheet.width, sheet.height, lines.outline);
   const thinGrid = lineGrid(sheet.width, sheet.height, thin);

@@ -26,6 +26,7 @@ const none: AllowedBand = {
   most: open,
   mostRoot: open,
   below: open,
+  flaws: [],
 };
 const at = (limit: number): Bound => ({ limit, holds: true });
 

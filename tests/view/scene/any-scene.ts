@@ -8,6 +8,9 @@ import {
 } from '../../../src/joint/index.ts';
 import type { Call, Check } from '../../../src/limits/index.ts';
 import { measure, measurementIds, type MeasurementId } from '../../../src/measure/index.ts';
+import { buttGrips } from '../../../src/view/scene/butt-grips.ts';
+import { filletGrips } from '../../../src/view/scene/grips.ts';
+import { handlesOf as handlesWith, type HandleGroup } from '../../../src/view/scene/handles.ts';
 import { buttDimensions } from '../../../src/view/scene/butt-dimensions.ts';
 import { filletDimensions } from '../../../src/view/scene/fillet-dimensions.ts';
 import { sceneWords, barLengths } from '../../../src/view/scene/scene-words.ts';
@@ -127,3 +130,11 @@ export const anyCalls = fc.record({
   ),
   lit: fc.option(fc.constantFrom<MeasurementId>(...measurementIds)),
 });
+
+/** The handles of a joint with everything fetched that takes hold of one. */
+export const handlesOf = (
+  joint: Joint,
+  section: Section,
+  group: HandleGroup,
+): ReturnType<typeof handlesWith> =>
+  handlesWith(joint, section, group, joint.kind === 'fillet' ? filletGrips : buttGrips);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { build, defaultJoint, type Joint } from '../../../src/joint/index.ts';
-import { handlesOf } from '../../../src/view/scene/handles.ts';
+import { handlesOf } from './any-scene.ts';
 
 test('rings keep their order when a flaw comes or goes, or the one in hand would lose the focus', () => {
   const fields = (changes: object): readonly string[] => {

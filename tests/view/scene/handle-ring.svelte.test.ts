@@ -4,7 +4,7 @@ import { BenchSession } from '../../../src/state/bench.svelte.ts';
 import { startingBench } from '../../../src/state/start.ts';
 import { PreferenceSession } from '../../../src/state/preferences.svelte.ts';
 import HandleRing from '../../../src/view/scene/HandleRing.svelte';
-import { handlesOf } from '../../../src/view/scene/handles.ts';
+import { handlesOf } from './any-scene.ts';
 import { setWording, Wording } from '../../../src/view/wording.svelte.ts';
 
 const nowhere = { read: () => null, write: () => true };

@@ -8,12 +8,8 @@ import {
   type Section,
 } from '../../../src/joint/index.ts';
 import { withNumber } from '../../../src/state/parameter.ts';
-import {
-  type HandleGroup,
-  handlesOf,
-  pulledValue,
-  shownHandles,
-} from '../../../src/view/scene/handles.ts';
+import { type HandleGroup, pulledValue, shownHandles } from '../../../src/view/scene/handles.ts';
+import { handlesOf } from './any-scene.ts';
 import { sheetOf } from '../../../src/view/scene/sheet.ts';
 import type { View } from '../../../src/view/scene/view-transform.ts';
 import { anyJoint } from '../../joint/any-joint.ts';
