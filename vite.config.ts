@@ -13,6 +13,9 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 /** Tests of runes and components: `$effect` runs only with a DOM and Svelte's browser build. */
 const WITH_DOM = ['tests/state/**/*.test.ts', 'tests/view/**/*.test.ts'];
 
+/** Modules that only pages fetched later use, however they are reached. */
+const LATER = /dom\/elements\/(attachments|bindings\/(select|input))\.js/;
+
 export default defineConfig({
   root: here('./src'),
   base: './',
@@ -40,8 +43,16 @@ export default defineConfig({
           { test: /node_modules\/svelte\/|\/src\//, sideEffects: false },
         ],
       },
-      // All that the page opens with in one file: it packs better, and asks once.
-      output: { codeSplitting: { groups: [{ name: 'toeline', test: /src\/main\.ts$/ }] } },
+      // All that the page opens with in one file: it packs better, and asks once. What no part of
+      // the opening page uses stays out of it, though the same modules reach it.
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'later', test: LATER, priority: 1, includeDependenciesRecursively: false },
+            { name: 'toeline', test: /src\/main\.ts$/ },
+          ],
+        },
+      },
     },
   },
   test: {

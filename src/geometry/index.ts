@@ -3,6 +3,7 @@ export * from './tolerance.ts';
 export * from './vector.ts';
 export * from './segment.ts';
 export * from './contour.ts';
+export { contourPiece } from './contour-piece.ts';
 export * from './area.ts';
 export * from './bounds.ts';
 export * from './nearest.ts';

@@ -1,10 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
-import {
-  checkReading,
-  conformanceText,
-  tellingReading,
-} from '../../../src/view/page/check-reading.ts';
+import { checkReading, tellingReading } from '../../../src/view/page/check-reading.ts';
+import { conformanceText } from '../../../src/view/page/conformance-text.ts';
 import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
 import { sheetLengthText } from '../../../src/view/sheet-length.ts';
 import { parameterName } from '../../../src/view/parameter-name.ts';
