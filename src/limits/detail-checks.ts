@@ -53,7 +53,8 @@ function checked(
   minus: number,
   plus: number,
 ): DetailCheck {
-  const [least, most] = [nominal - minus, nominal + plus];
+  // a tolerance wider than its nominal reaches no further down than nothing
+  const [least, most] = [Math.max(0, nominal - minus), nominal + plus];
   const accept = atMost(least, drawn) && atMost(drawn, most);
   return { field, unit, drawn, nominal, least, most, accept };
 }

@@ -48,8 +48,8 @@ export function grooveChecks(measurements: Measurements, sheet: JobSheet): reado
 /** Least and most; only one of them where the section has nothing to put them to. */
 function senses(dimension: Dimension, { values }: Measurements): readonly ('min' | 'max')[] {
   const { subject, unit, nominal, minus } = dimension;
-  // an opening or a root face can't be less than nothing: such a limit asks for nothing
-  const idle = unit !== 'deg' && atMost(nominal - minus, 0);
+  // nothing can be less than nothing, nor an opening or a root face less than none: that limit asks nothing
+  const idle = unit === 'deg' ? nominal < minus : atMost(nominal - minus, 0);
   return idle || values[subject]?.value == null ? ['max'] : ['min', 'max'];
 }
 

@@ -40,7 +40,7 @@ const signs: Readonly<Partial<Record<Operator, string>>> = {
 };
 
 /** A number with its unit as a sum shows it: 11.31 mm, 0.315 in, 5/16 in, 90°. */
-function writeValue({ value, unit }: SymbolValue): string {
+export function writeValue({ value, unit }: SymbolValue): string {
   const count = value * sixtyFourths;
   if (unit === 'in' && Number.isInteger(count)) return `${formatInch64(count)} in`;
   const text = String(roundHalfAway(value, decimals[unit])).replace('-', '−');

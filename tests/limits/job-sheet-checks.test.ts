@@ -352,6 +352,8 @@ describe('the preparation that a sheet asks for', () => {
     expect(idsOf(fitUp(), sheet)).not.toContain('sheet_min:rootOpening');
     const flat = grooveWith({ bevelAngle: { nominal: 0, minus: 0, plus: 5 } });
     expect(idsOf(fitUp(), flat)).toContain('sheet_min:bevelAngle1');
+    const loose = grooveWith({ bevelAngle: { nominal: 5, minus: 6, plus: 5 } });
+    expect(idsOf(fitUp(), loose)).not.toContain('sheet_min:bevelAngle1');
   });
 
   it('asks no bevel of a plate that is cut square on purpose', () => {
