@@ -105,3 +105,28 @@ for (const format of ['A4', 'Letter']) {
     expect(pagesIn(await page.pdf({ format, printBackground: true })), 'detailed').toBe(1);
   });
 }
+
+test('where a document’s two columns call this joint differently, the sheet says so', async ({
+  page,
+}) => {
+  await openBench(page);
+  // AWS D1.1, undercut under 25 mm (1 in) of thickness: to 1 mm over any length, 2 mm over a short
+  // one; the inch column has 1/32 in, which is 0.794 mm, and 1/16 in.
+  await fieldOf(page, 'Undercut 2, depth').fill('0.9');
+  await fieldOf(page, 'Undercut 2, depth').press('Enter');
+  await openSheet(page);
+  const warning = page.getByRole('status').filter({ hasText: 'two columns differ' });
+  await expect(warning).toHaveCount(0);
+  await page.getByRole('combobox', { name: 'Limits' }).selectOption('aws-d11-static');
+  await page.getByRole('combobox', { name: /^Extent/ }).selectOption('typical');
+  await expect(warning).toContainText('Undercut, toe 2');
+  await expect(warning).toContainText('Metric: 2 mm max: Accept.');
+  await expect(warning).toContainText(
+    'Inch: 0.0625 in max: Reject (Allowed over a short length only',
+  );
+  await page.goBack();
+  await fieldOf(page, 'Undercut 2, depth').fill('0.7');
+  await fieldOf(page, 'Undercut 2, depth').press('Enter');
+  await openSheet(page);
+  await expect(warning).toHaveCount(0);
+});
