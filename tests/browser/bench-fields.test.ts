@@ -68,7 +68,7 @@ test('units and terms switch everywhere at once', async ({ page }) => {
   await page.getByRole('radio', { name: 'ISO terms' }).check();
   await expect(page.locator('.controls')).toContainText('Root gap');
   await page.reload({ waitUntil: 'networkidle' });
-  await expect(fieldOf(page, 'Leg 1')).toHaveValue('5/16');
+  await expect(fieldOf(page, 'Leg z1')).toHaveValue('5/16');
 });
 
 test('the job sheet takes a size, shows its twin, and judges by it', async ({ page }) => {
