@@ -96,6 +96,10 @@ export class BenchSession {
   get construction(): readonly ConstructionName[] {
     return this.#construction;
   }
+  /** whether a change is under the hand, not settled on yet */
+  get moving(): boolean {
+    return this.#live !== this.#history.present;
+  }
   get canUndo(): boolean {
     return this.#history.past.length > 0;
   }
@@ -129,6 +133,7 @@ export class BenchSession {
   /** Settles on what is shown. */
   commit(): void {
     this.#history = record(this.#history, this.#live);
+    this.#live = this.#history.present;
   }
 
   /** Gives up the live change. */

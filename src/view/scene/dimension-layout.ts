@@ -6,12 +6,14 @@ import { offerLinear, offerRunning } from './place-linear.ts';
 import { offerListed } from './place-listed.ts';
 import { offerNote } from './place-note.ts';
 import { addLines } from './line-grid.ts';
-import { type Placement, type Search, type Wording, wordingsOf } from './placement.ts';
+import { type Placement, type Search, type Site, type Wording, wordingsOf } from './placement.ts';
 
 /** A dimension with its place. */
 export interface Placed {
   readonly request: DimensionRequest;
   readonly placement: Placement;
+  /** what it cost when it was last chosen among all */
+  readonly chosenAt: number;
 }
 
 /** What a layout comes to; `dropped` found no place, least important last placed. */
@@ -28,10 +30,18 @@ function ceilingOf(request: DimensionRequest): number {
   return request.kind === 'running' && request.label === 'endOrOn' ? 2 * TOO_UGLY : TOO_UGLY;
 }
 
-/** What each dimension's place cost in a layout, by key. */
-export type LayoutCosts = ReadonlyMap<string, number>;
+/** The layout before, for the next one. */
+export interface LayoutBefore {
+  /** each dimension's place, by key, and what it cost when it was chosen */
+  readonly places: ReadonlyMap<string, Pick<Placement, 'cost' | 'site'>>;
+  /**
+   * Under the hand: a label stays in its place as long as that costs about what it did, though a
+   * better one may have come free. Nothing jumps while it is looked at; letting go settles it.
+   */
+  readonly moving: boolean;
+}
 
-const NO_COSTS: LayoutCosts = new Map();
+const NOTHING_BEFORE: LayoutBefore = { places: new Map(), moving: false };
 /** How much dearer than in the layout before a place is looked for first. */
 const DEARER = 4;
 
@@ -41,14 +51,14 @@ const DEARER = 4;
  * is dropped, unless it is out of limit or lit: those are laid out again ahead
  * of the others, and as a last resort written on free paper, with a leader if
  * one fits. Fills `sheet`; the same requests and sheet give the same layout.
- * `before` makes it quicker, not other: under the hand a place mostly costs what
- * it did, so the search starts with that as its limit.
+ * `before` makes it quicker, not other, unless it is moving: a place mostly costs
+ * what it did, so the search starts with that as its limit.
  */
 export function layOut(
   freshSheet: () => DrawingSheet,
   lettering: Lettering,
   requests: readonly DimensionRequest[],
-  before: LayoutCosts = NO_COSTS,
+  before: LayoutBefore = NOTHING_BEFORE,
 ): DimensionLayout {
   const byRank = [...requests].sort((p, q) => p.asked.rank - q.asked.rank);
   const first = place(freshSheet(), lettering, byRank, before, false);
@@ -58,9 +68,14 @@ export function layOut(
   return place(freshSheet(), lettering, [...urgent, ...rest], before, true);
 }
 
-/** What the places of a layout cost, for the next one. */
-export function costsOf({ placed }: DimensionLayout): LayoutCosts {
-  return new Map(placed.map(({ request, placement }) => [request.asked.key, placement.cost]));
+/** The places of a layout by key, for the next one. */
+export function placesOf({ placed }: DimensionLayout): LayoutBefore['places'] {
+  return new Map(
+    placed.map(({ request, placement: { site }, chosenAt: cost }) => [
+      request.asked.key,
+      { cost, site },
+    ]),
+  );
 }
 
 function neverDropped(request: DimensionRequest): boolean {
@@ -71,22 +86,31 @@ function place(
   sheet: DrawingSheet,
   lettering: Lettering,
   requests: readonly DimensionRequest[],
-  before: LayoutCosts,
+  before: LayoutBefore,
   list: boolean,
 ): DimensionLayout {
   const placed: Placed[] = [];
   const dropped: DimensionRequest[] = [];
   for (const request of requests) {
+    const kept =
+      list && neverDropped(request) ? null : samePlace(sheet, lettering, request, before);
     const placement =
-      list && neverDropped(request)
+      kept ??
+      (list && neverDropped(request)
         ? listed(sheet, lettering, request)
         : (knownPlace(sheet, lettering, request, before) ??
-          cheapest(sheet, lettering, request, ceilingOf(request)));
+          cheapest(sheet, lettering, request, ceilingOf(request))));
     if (placement === null) {
       dropped.push(request);
       continue;
     }
-    placed.push({ request, placement });
+    // Measured against where it was chosen: else it could creep to any cost, a little at each move.
+    const chosenAt = before.places.get(request.asked.key)?.cost;
+    placed.push({
+      request,
+      placement,
+      chosenAt: kept === null || chosenAt === undefined ? placement.cost : chosenAt,
+    });
     sheet.boxes.push(placement.box);
     addLines(sheet.firm, placement.lines);
     addLines(sheet.thin, placement.extensions);
@@ -94,28 +118,42 @@ function place(
   return { placed, dropped };
 }
 
+/** The place of the layout before, while a section moves and it costs no more than a little more. */
+function samePlace(
+  sheet: DrawingSheet,
+  lettering: Lettering,
+  request: DimensionRequest,
+  { places, moving }: LayoutBefore,
+): Placement | null {
+  const before = moving ? places.get(request.asked.key) : undefined;
+  if (before === undefined || before.site === null) return null;
+  const limit = Math.min(before.cost + DEARER, ceilingOf(request));
+  return cheapest(sheet, lettering, request, limit, before.site);
+}
+
 /** The cheapest place if it costs about what it did in the layout before, otherwise null. */
 function knownPlace(
   sheet: DrawingSheet,
   lettering: Lettering,
   request: DimensionRequest,
-  before: LayoutCosts,
+  { places }: LayoutBefore,
 ): Placement | null {
-  const limit = (before.get(request.asked.key) ?? Infinity) + DEARER;
+  const limit = (places.get(request.asked.key)?.cost ?? Infinity) + DEARER;
   return limit < ceilingOf(request) ? cheapest(sheet, lettering, request, limit) : null;
 }
 
-/** The cheapest place under the limit, or null. */
+/** The cheapest place under the limit, or null; of `only` one, where that is given. */
 function cheapest(
   sheet: DrawingSheet,
   lettering: Lettering,
   request: DimensionRequest,
   limit: number,
+  only: Site | null = null,
 ): Placement | null {
-  const search: Search = { sheet, lettering, best: null, limit };
+  const search: Search = { sheet, lettering, best: null, limit, only };
   for (const wording of wordingsOf(request, lettering)) {
     if (wording.cost >= search.limit) break;
-    offerAll(search, request, wording);
+    if (only === null || only.name === wording.name) offerAll(search, request, wording);
   }
   return search.best;
 }
@@ -126,7 +164,7 @@ function listed(
   lettering: Lettering,
   request: DimensionRequest,
 ): Placement | null {
-  const search: Search = { sheet, lettering, best: null, limit: Infinity };
+  const search: Search = { sheet, lettering, best: null, limit: Infinity, only: null };
   const wordings = wordingsOf(request, lettering);
   for (const wording of wordings) offerAll(search, request, wording);
   for (const wording of wordings) offerListed(search, request, wording);

@@ -63,7 +63,7 @@ function drawnAngle(
     arcHead(vertex, radius, end, turned ? -1 : 1),
   ];
   const cost = base + drawingCost(sheet, lines, extensions);
-  return { cost, wording, lines, landings: [], extensions, arc, heads, origin: null };
+  return { cost, site: null, wording, lines, landings: [], extensions, arc, heads, origin: null };
 }
 
 function offerOutsideArc(

@@ -20,6 +20,7 @@ export function offerCaption(search: Search, request: CaptionRequest, wording: W
   // On a curve the text stands on the chord of its own length, so far under the curve.
   const sink = sagitta * (wording.width / length) ** 2 + halfHeight + 3;
   for (const share of SHARES) {
+    if (search.only !== null && search.only.along !== share) continue;
     const half = wording.width / 2 + END_ROOM;
     if (share * length < half || (1 - share) * length < half) continue;
     const rise = 4 * sagitta * share * (1 - share);
@@ -39,6 +40,7 @@ export function offerCaption(search: Search, request: CaptionRequest, wording: W
       box,
       wording,
       anchor: 'middle',
+      site: { name: wording.name, level: 0, end: 'on', along: share, landing: null },
       lines: [],
       landings: [],
       extensions: [],

@@ -9,12 +9,16 @@ import {
   LANDING,
   offer,
   type Search,
+  type Site,
   TEXT_GAP,
   type Wording,
 } from './placement.ts';
 
 /** What an end label belongs to: the parts of its dimension that are drawn in any case. */
 export interface EndLabel {
+  /** which level of which end, to find the place again */
+  readonly level: number;
+  readonly end: Exclude<Site['end'], 'on'>;
   /** where the line ends that the label is carried on from */
   readonly tip: Point;
   /** unit direction outwards */
@@ -37,7 +41,7 @@ const COST = { tailPx: 0.12, backwards: 22, outOfColumn: 4 } as const;
 
 /** Offers the places for a label at the end of a line carried on past its tip. */
 export function offerEndLabels(search: Search, wording: Wording, end: EndLabel): void {
-  const { sheet } = search;
+  const { sheet, only } = search;
   const { tip, along } = end;
   const bare = end.base + wording.cost;
   if (bare >= search.limit) return;
@@ -46,6 +50,7 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
   const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
   const level = Math.abs(along.y) < LEVEL;
   for (let tail = SHORTEST_TAIL; tail <= LONGEST_TAIL; tail += TAIL_STEP) {
+    if (only !== null && only.along !== tail) continue;
     const far = base + (tail - SHORTEST_TAIL) * COST.tailPx;
     if (far >= search.limit) return;
     const x = tip.x + along.x * tail;
@@ -56,16 +61,30 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
     // A longer leader crosses no less.
     if (cost >= search.limit) return;
     if (level) {
-      offerOn(search, wording, end, leader, { start: x, side: forward, cost });
+      offerOn(search, wording, end, leader, {
+        tail,
+        landing: 'straight',
+        start: x,
+        side: forward,
+        cost,
+      });
       continue;
     }
     const column = forward === 1 || upright ? columnX(sheet, x) : null;
     if (column !== null) {
       const back = forward === 1 ? 0 : COST.backwards;
-      offerOn(search, wording, end, leader, { start: column, side: 1, cost: cost + back });
+      offerOn(search, wording, end, leader, {
+        tail,
+        landing: 'column',
+        start: column,
+        side: 1,
+        cost: cost + back,
+      });
     }
     const plain = cost + COST.outOfColumn;
     offerOn(search, wording, end, leader, {
+      tail,
+      landing: 'forward',
       start: x + forward * LANDING,
       side: forward,
       cost: plain,
@@ -73,6 +92,8 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
     const back = forward === 1 ? -1 : 1;
     const backwards = plain + COST.backwards;
     offerOn(search, wording, end, leader, {
+      tail,
+      landing: 'back',
       start: x + back * LANDING,
       side: back,
       cost: backwards,
@@ -81,6 +102,8 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
 }
 
 interface Landing {
+  readonly tail: number;
+  readonly landing: NonNullable<Site['landing']>;
   /** where the landing ends and the text begins after its gap */
   readonly start: number;
   readonly side: 1 | -1;
@@ -93,10 +116,11 @@ function offerOn(
   wording: Wording,
   end: EndLabel,
   leader: Line,
-  { start, side, cost }: Landing,
+  { tail, landing: way, start, side, cost }: Landing,
 ): void {
   if (cost >= search.limit) return;
-  const { sheet, lettering } = search;
+  const { sheet, lettering, only } = search;
+  if (only !== null && only.landing !== way) return;
   const { x2: x, y2: y } = leader;
   const box = besideBox(start, y, side, wording.width, labelHeight(lettering));
   const labelled = cost + labelCost(sheet, box);
@@ -107,6 +131,7 @@ function offerOn(
   if (drawn >= search.limit) return;
   offer(search, {
     cost: drawn,
+    site: { name: wording.name, level: end.level, end: end.end, along: tail, landing: way },
     box,
     wording,
     anchor: side === 1 ? 'start' : 'end',

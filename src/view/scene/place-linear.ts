@@ -3,7 +3,14 @@ import type { Arrowhead, LinearRequest, RunningRequest } from './dimension-reque
 import { labelCost } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
 import { offerEndLabels } from './place-end.ts';
-import { aboveLineBox, drawingCost, offer, type Search, type Wording } from './placement.ts';
+import {
+  aboveLineBox,
+  drawingCost,
+  offer,
+  type Search,
+  type Site,
+  type Wording,
+} from './placement.ts';
 import { extensionFrom } from './extension-line.ts';
 
 /** Under this much room the arrowheads turn outside, as a multiple of their length. */
@@ -32,6 +39,8 @@ interface DimensionLine {
   readonly along: Point;
   readonly length: number;
   readonly base: number;
+  /** which of its levels it stands on, counted from the best */
+  readonly place: number;
   readonly lines: readonly Line[];
   readonly extensions: readonly Line[];
   readonly heads: readonly Arrowhead[];
@@ -44,10 +53,11 @@ export function offerLinear(search: Search, request: LinearRequest, wording: Wor
   let place = 0;
   for (const way of [{ off, levels }, ...instead]) {
     for (const level of way.levels) {
-      const base = place * COST.level;
+      const here = place;
       place++;
-      if (base + wording.cost >= search.limit) return;
-      offerAtLevel(search, request, wording, way.off, level, base);
+      if (search.only !== null && search.only.level !== here) continue;
+      if (here * COST.level + wording.cost >= search.limit) return;
+      offerAtLevel(search, request, wording, way.off, level, here);
     }
   }
 }
@@ -58,10 +68,11 @@ function offerAtLevel(
   wording: Wording,
   off: Point,
   level: number,
-  base: number,
+  place: number,
 ): void {
   const { from, to, bare, label, outer } = request;
-  const { sheet, lettering } = search;
+  const { sheet, lettering, only } = search;
+  const base = place * COST.level;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   // no room for even a hairline between the ends: nothing to point at
   const along =
@@ -79,16 +90,19 @@ function offerAtLevel(
   const heads: Arrowhead[] = turned
     ? [head(a, along, 1), head(b, along, -1)]
     : [head(a, along, -1), head(b, along, 1)];
-  const drawn = { a, along, length, base, lines, extensions, heads, origin: null };
-  if (!turned && label === 'on') offerOnLine(search, wording, drawn);
+  const drawn = { a, along, length, base, place, lines, extensions, heads, origin: null };
+  if (!turned && label === 'on' && mayBe(only, 'on')) offerOnLine(search, wording, drawn);
   const stub = lettering.arrowLength + STUB;
   for (const end of ['outer', 'inner'] as const) {
+    if (!mayBe(only, end)) continue;
     const atTo = (outer === 'to') === (end === 'outer');
     const [tip, far] = atTo ? [b, a] : [a, b];
     const out = atTo ? along : { x: -along.x, y: -along.y };
     offerEndLabels(search, wording, {
       tip,
       along: out,
+      level: place,
+      end,
       base: base + (end === 'outer' ? 0 : COST.inner) + (label === 'on' ? COST.notOnLine : 0),
       lines: turned ? [...lines, lineFrom(far, out, -stub)] : lines,
       extensions,
@@ -109,23 +123,26 @@ export function offerRunning(search: Search, request: RunningRequest, wording: W
   const lines: Line[] = [{ x1: from.x, y1: from.y, x2: to.x, y2: to.y }];
   const heads = length < search.lettering.arrowLength * 1.5 ? [] : [head(to, along, 1)];
   const [extensions, origin] = [[], from];
-  if (label !== 'end') {
+  if (label !== 'end' && mayBe(search.only, 'on')) {
     const base = label === 'on' ? 0 : COST.onCrowdedLine;
-    const on = { a: from, along, length, base, lines, extensions, heads, origin };
+    const on = { a: from, along, length, base, place: 0, lines, extensions, heads, origin };
     offerOnLine(search, wording, on);
   }
+  if (!mayBe(search.only, 'outer')) return;
   const base = label === 'on' ? COST.notOnLine : 0;
-  offerEndLabels(search, wording, { tip: to, along, base, lines, extensions, heads, origin });
+  const end = { level: 0, end: 'outer', tip: to, along, base, lines, extensions } as const;
+  offerEndLabels(search, wording, { ...end, heads, origin });
 }
 
 function offerOnLine(search: Search, wording: Wording, line: DimensionLine): void {
-  const { sheet, lettering } = search;
-  const { a, along, length, lines, extensions, heads, origin } = line;
+  const { sheet, lettering, only } = search;
+  const { a, along, length, place, lines, extensions, heads, origin } = line;
   if (wording.width + 2 * TEXT_ROOM > length) return;
   const bare = line.base + wording.cost;
   const base = bare + drawingCost(sheet, lines, extensions, search.limit - bare);
   const half = wording.width / 2 + TEXT_ROOM;
   for (const share of SLIDES) {
+    if (only !== null && only.along !== share) continue;
     if (share * length < half || (1 - share) * length < half) continue;
     const cost = base + Math.abs(share - 0.5) * COST.slide;
     if (cost >= search.limit) return;
@@ -134,6 +151,7 @@ function offerOnLine(search: Search, wording: Wording, line: DimensionLine): voi
     const box = aboveLineBox(x, y, along.x, along.y, wording.width, lettering);
     offer(search, {
       cost: cost + labelCost(sheet, box),
+      site: { name: wording.name, level: place, end: 'on', along: share, landing: null },
       box,
       wording,
       anchor: 'middle',
@@ -146,6 +164,8 @@ function offerOnLine(search: Search, wording: Wording, line: DimensionLine): voi
     });
   }
 }
+
+const mayBe = (only: Site | null, end: Site['end']): boolean => only === null || only.end === end;
 
 function lineFrom(tip: Point, along: Point, length: number): Line {
   return { x1: tip.x, y1: tip.y, x2: tip.x + along.x * length, y2: tip.y + along.y * length };

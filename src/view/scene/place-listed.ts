@@ -34,6 +34,7 @@ export function offerListed(search: Search, request: DimensionRequest, wording: 
         box,
         wording,
         anchor: 'middle',
+        site: null,
         lines: led ? [leader] : [],
         landings: [],
         extensions: [],

@@ -12,9 +12,24 @@ export interface Wording {
   readonly cost: number;
 }
 
+/**
+ * Which of a linear or running dimension's possible places one is: enough to find it again on a
+ * section that has moved a little.
+ */
+export interface Site {
+  readonly name: string;
+  readonly level: number;
+  readonly end: 'on' | 'outer' | 'inner';
+  /** length of the tail, px, or share of the line */
+  readonly along: number;
+  readonly landing: 'straight' | 'column' | 'forward' | 'back' | null;
+}
+
 /** One way to draw a dimension, with what it costs. */
 export interface Placement {
   readonly cost: number;
+  /** null where it isn't looked for again */
+  readonly site: Site | null;
   readonly box: LabelBox;
   readonly wording: Wording;
   readonly anchor: 'start' | 'middle' | 'end';
@@ -44,6 +59,8 @@ export interface Search {
   best: Placement | null;
   /** what a place must cost less than to be looked at; falls as places are found */
   limit: number;
+  /** the only place to look at, or null to look at all */
+  readonly only: Site | null;
 }
 
 /** Keeps a placement if it is the cheapest so far. */

@@ -14,7 +14,7 @@ import {
   type SceneWords,
   tonesOf,
 } from './dimension-context.ts';
-import { costsOf, type LayoutCosts, layOut } from './dimension-layout.ts';
+import { type LayoutBefore, layOut, placesOf } from './dimension-layout.ts';
 import {
   type DimensionRequest,
   LETTERING,
@@ -61,7 +61,9 @@ export interface SceneInput {
   /** px per mm of the reader's screen at life size */
   readonly trueScale: number;
   /** the drawing before, so that this one holds still and is quicker laid out */
-  readonly before: Pick<Scene, 'view' | 'costs'> | null;
+  readonly before: Pick<Scene, 'view' | 'places'> | null;
+  /** under the hand or a key: labels keep their places as long as they can */
+  readonly moving: boolean;
   /** under the hand: the view before is kept whatever happens */
   readonly hold: boolean;
 }
@@ -87,8 +89,8 @@ export interface Scene {
   /** boxes of all labels and the visible edges, px, for what is placed later */
   readonly labels: readonly LabelBox[];
   readonly outline: readonly Line[];
-  /** what the labels' places cost, for the drawing after */
-  readonly costs: LayoutCosts;
+  /** the labels' places, for the drawing after */
+  readonly places: LayoutBefore['places'];
 }
 
 const HELD_RANK = 65;
@@ -130,7 +132,12 @@ export function composeScene(input: SceneInput): Scene {
     boxes: [],
     marks: input.kept.map((point) => handleRoom(toPx(view, point))),
   });
-  const layout = layOut(fresh, lettering, requests, input.before?.costs);
+  const layout = layOut(
+    fresh,
+    lettering,
+    requests,
+    input.before === null ? undefined : { places: input.before.places, moving: input.moving },
+  );
   const labels = layout.placed.map(({ placement }) => placement.box);
   const drawnLines = layout.placed.flatMap(({ placement }) => [
     ...placement.lines,
@@ -157,7 +164,7 @@ export function composeScene(input: SceneInput): Scene {
     ),
     labels,
     outline: lines.outline,
-    costs: costsOf(layout),
+    places: placesOf(layout),
   };
 }
 

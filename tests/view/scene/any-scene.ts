@@ -63,6 +63,7 @@ export function sceneOf(
     trueScale: TRUE_SCALE,
     before: null,
     hold: false,
+    moving: false,
     ...changes,
   };
 }

@@ -237,13 +237,38 @@ describe('The drawing of a plain tee', () => {
       for (const undercut1Depth of [0, 0.6]) {
         const section = tee({ leg1, undercut1Depth, convexity: 1 });
         const before = composeScene(sceneOf(tee({ convexity: 1 })));
-        const alone = { view: before.view, costs: new Map<string, number>() };
+        const alone = { view: before.view, places: new Map() };
         const after = composeScene(sceneOf(section, { before }));
         expect(after.dimensions).toEqual(
           composeScene(sceneOf(section, { before: alone })).dimensions,
         );
       }
     }
+  });
+
+  test('lets no label jump under the hand for a place that is hardly better, and settles when let go', () => {
+    // A few pixels a step: a label that goes with its dimension moves by no more.
+    const steps = Array.from({ length: 60 }, (_, step) => 10 + step * 0.1);
+    const jumpsOf = (moving: boolean): number => {
+      let before = composeScene(sceneOf(tee({ convexity: 1 })));
+      let jumps = 0;
+      for (const leg1 of steps) {
+        const section = tee({ convexity: 1, leg1 });
+        const after = composeScene(sceneOf(section, { before, moving, hold: true }));
+        for (const [index, box] of after.labels.entries()) {
+          const was = before.labels[index];
+          if (was !== undefined && Math.hypot(box.x - was.x, box.y - was.y) > 20) jumps++;
+        }
+        before = after;
+      }
+      const last = tee({ convexity: 1, leg1: steps.at(-1) ?? 8 });
+      const settled = composeScene(sceneOf(last, { before, hold: true }));
+      const alone = { view: before.view, places: new Map() };
+      const fresh = composeScene(sceneOf(last, { before: alone, hold: true }));
+      expect(settled.dimensions).toEqual(fresh.dimensions);
+      return jumps;
+    };
+    expect(jumpsOf(true)).toBeLessThan(jumpsOf(false));
   });
 
   test('is drawn at 96/25.4 px per mm when true size is asked for', () => {
