@@ -61,7 +61,7 @@ export default defineConfig({
       provider: 'v8',
       reporter: ['text-summary', 'json-summary'],
       reportsDirectory: here('./coverage'),
-      include: ['src/{units,geometry,joint,measure,limits,lesson}/**/*.ts'],
+      include: ['src/{units,geometry,joint,measure,limits,quiz,lesson}/**/*.ts'],
       thresholds: { branches: 95 },
     },
     setupFiles: [here('./tests/config/same-draws.ts')],
