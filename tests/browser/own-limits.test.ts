@@ -59,6 +59,28 @@ test('a set of one’s own is written, mended, judged by and kept', async ({ pag
   await expect(page.getByRole('button', { name: 'Sluice 5', exact: true })).toHaveCount(0);
 });
 
+test('what a row is for, and how the set reads its document, is written too', async ({ page }) => {
+  await openBench(page);
+  await openLimits(page);
+  await writeFromHouse(page);
+  await page.getByRole('combobox', { name: 'Seam' }).first().selectOption('girth');
+  await page.getByRole('combobox', { name: 'Backing' }).first().selectOption('strip');
+  await page.getByText('What holds for all its rows').click();
+  await page.getByRole('combobox', { name: 'Reinforcement' }).selectOption('toes');
+  const place = page.getByRole('textbox', { name: 'Last place, millimetres' });
+  await place.fill('none');
+  await place.press('Enter');
+  await expect(page.getByText(/A number over 0 and up to 1000/)).toBeVisible();
+  await place.fill('0.5');
+  await place.press('Enter');
+  await expect(page.getByText('Nothing is wrong. It judges as it stands.')).toBeVisible();
+  const kept = await page.evaluate(() => localStorage.getItem('toeline.limits') ?? '');
+  expect(kept).toContain('"given":{"seam":["girth"]}');
+  expect(kept).toContain('"backing":"strip"');
+  expect(kept).toContain('"reinforcementDatum":"toes"');
+  expect(kept).toContain('"mm":0.5');
+});
+
 test('a file that can’t be taken is refused with its line and the reason', async ({ page }) => {
   await openBench(page);
   await openLimits(page);

@@ -1,4 +1,4 @@
-import type { Criterion, Formulas, LimitSet } from '../../../limits/index.ts';
+import type { Circumstance, Criterion, Formulas, LimitSet } from '../../../limits/index.ts';
 import type { LimitsProblem } from '../../../state/read-limits.ts';
 
 /** What a row limits: the most that may be, the least that must be, or nothing, with the reason said. */
@@ -35,6 +35,17 @@ export function withSide(row: Criterion, side: Side, reason: string): Criterion 
     side,
     side === 'unassessed' ? reason : formulas,
   );
+}
+
+/** The circumstances of one name that the row is for, commas between them; empty where it names none. */
+export const givenOf = (row: Criterion, name: Circumstance): string =>
+  (row.given?.[name] ?? []).join(',');
+
+/** The row for those circumstances of one name; empty: whatever they are. */
+export function withGiven(row: Criterion, name: Circumstance, values: string): Criterion {
+  const others = Object.entries(row.given ?? {}).filter(([other]) => other !== name);
+  const all = values === '' ? others : [...others, [name, values.split(',')]];
+  return withField(row, 'given', all.length === 0 ? undefined : Object.fromEntries(all));
 }
 
 /** The rows with the one at `from` moved by `step`, where there is a place to move to. */
