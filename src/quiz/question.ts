@@ -46,6 +46,8 @@ export interface Question {
   readonly exceedance: number;
   /** one size that is told, for scale: a thickness */
   readonly known: 't1' | 't2';
+  /** whether the drawing is shown turned left to right */
+  readonly mirrored: boolean;
   /** what the fit-up record says beside an outside view, where the answer needs it */
   readonly recorded: readonly { readonly measurement: 'rootGap'; readonly value: number }[];
   /** what may be answered to "what is wrong", the fault among them when there is one */

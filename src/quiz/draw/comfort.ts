@@ -1,0 +1,76 @@
+import type { Check } from '../../limits/index.ts';
+import { distanceOf, isCompared, scaleOf, type Compared } from '../distance.ts';
+import type { EyeScale } from '../question.ts';
+import { faultOf, isOneWith } from '../quantity.ts';
+import type { Evaluated } from './evaluate.ts';
+
+/**
+ * How far inside its limit whatever isn't asked about stands at least: an eighth of the limit, 3
+ * degrees, or nothing at all where nothing is permitted. Two to three scatters of a trained eye; our
+ * own choice.
+ */
+export const comfort: Readonly<Record<EyeScale, number>> = { ratio: 0.12, deg: 3, mm: 0 };
+/** Between two limits: at most this share of the room between them. */
+const SHARE = 0.35;
+/** Rounding in a distance. */
+const ROUNDING = 1e-7;
+
+export type ComparedCheck = Check & Compared;
+
+/** The checks of one measurement and sense; the first is the one furthest out. */
+export function binding(
+  checks: readonly Check[],
+  measurement: Check['measurement'],
+  sense: Check['sense'],
+): ComparedCheck | null {
+  const group = checks.filter(
+    (check): check is ComparedCheck =>
+      check.measurement === measurement && check.sense === sense && isCompared(check),
+  );
+  return group.reduce<ComparedCheck | null>(
+    (worst, check) => (worst === null || distanceOf(check) > distanceOf(worst) ? check : worst),
+    null,
+  );
+}
+
+/** How far inside a check has to stand to be out of question, on its own scale. */
+export function comfortOf(check: ComparedCheck, checks: readonly Check[]): number {
+  const scale = scaleOf(check);
+  const facing = binding(checks, check.measurement, check.sense === 'max' ? 'min' : 'max');
+  if (facing === null || scale === 'mm') return comfort[scale];
+  // how far a value on the facing limit would stand inside this one
+  const room = -distanceOf({ ...check, measured: facing.limit });
+  return Math.min(comfort[scale], Math.max(0, SHARE * room));
+}
+
+/**
+ * What on this joint would be a second question beside the decisive check: whatever isn't
+ * comfortably inside, unless it is the same fault by another measure and no further out.
+ */
+export function intruders(
+  { checks }: Evaluated,
+  decisive: ComparedCheck,
+  unsettledBefore: ReadonlySet<string>,
+): readonly Check[] {
+  const own = faultOf(decisive);
+  const out = distanceOf(decisive);
+  return checks.filter((check) => {
+    const same = check.measurement === decisive.measurement && check.sense === decisive.sense;
+    if (!isCompared(check)) {
+      // nothing about the decisive measurement may be left open, nor anything that wasn't before
+      return check.measurement === decisive.measurement || !unsettledBefore.has(check.id);
+    }
+    const distance = distanceOf(check);
+    if (same) return distance > out + ROUNDING;
+    if (isOneWith(own, faultOf(check))) {
+      return distance > Math.max(out, -comfortOf(check, checks)) + ROUNDING;
+    }
+    // a root that nobody can see is no question about this joint
+    if (check.call === 'refer' && !isHidden(check)) return true;
+    return check.call === 'reject' || distance > -comfortOf(check, checks) + ROUNDING;
+  });
+}
+
+/** Whether a check is left open only because no eye gets to the root side. */
+const isHidden = ({ reasons: [first] }: Check): boolean =>
+  first?.key === 'limits_reason_root_hidden';

@@ -1,0 +1,85 @@
+import type { Call, JobSheet } from '../../limits/index.ts';
+import { distanceOf, exceedanceOf, scaleOf } from '../distance.ts';
+import type { LimitSet } from '../limit-set.ts';
+import { faultOf } from '../quantity.ts';
+import { QuizError } from '../quiz-error.ts';
+import type { Question, QuestionSpec } from '../question.ts';
+import { happens, sfc32 } from '../random.ts';
+import { recordedFor, viewsOf } from '../sections-seen.ts';
+import { openSheet, settledSheet } from '../settle.ts';
+import { skillOf } from '../skill-id.ts';
+import type { Skill } from '../skill.ts';
+import { choicesFor } from './choices.ts';
+import { drawPlaced, type Placed } from './pair.ts';
+import { referable } from './refer.ts';
+
+/**
+ * The joint that a spec, a sheet and a set make, its truth known: exactly the fault that was asked
+ * for or none, everything else comfortably inside, the decisive measurement at the asked distance.
+ * The question's sheet says what the given one left open, unless what is open is the question.
+ * A QuizError where that can't be had on this sheet.
+ */
+export function drawQuestion(spec: QuestionSpec, sheet: JobSheet, limits: LimitSet): Question {
+  const { asked, seed, view } = spec;
+  const skill = skillOf(spec.skill);
+  if (skill === null) throw new QuizError({ key: 'calls_error_no_such_skill' });
+  if (!viewsOf(skill, sheet).includes(view)) throw new QuizError({ key: 'calls_error_not_seen' });
+  const own = asked === 'refer' ? openSheet(sheet) : settledSheet(sheet);
+  const placed =
+    asked === 'refer'
+      ? referable(seed, skill, own, limits)
+      : atDistance(seed, asked, skill, own, limits);
+  if (placed === null) throw new QuizError({ key: 'calls_error_not_on_this_sheet' });
+  return questionOf(spec, own, skill, placed);
+}
+
+/**
+ * A joint at a distance from its limit. Its features serve the same distance on the other side too,
+ * so that they can't tell which side was asked for.
+ */
+export function atDistance(
+  seed: number,
+  asked: number,
+  skill: Skill,
+  sheet: JobSheet,
+  limits: LimitSet,
+  forms?: number,
+): Placed | null {
+  const away = Math.abs(asked);
+  const both = drawPlaced(
+    seed,
+    { skill, sheet, limits, distances: () => [away, -away], suits: isSettled },
+    forms,
+  );
+  return both?.[asked > 0 ? 0 : 1] ?? null;
+}
+
+/** Accept inside, reject outside; on the limit itself either. */
+function isSettled({ decisive }: Placed, distance: number): boolean {
+  if (distance === 0) return decisive.call === 'accept' || decisive.call === 'reject';
+  return decisive.call === (distance > 0 ? 'reject' : 'accept');
+}
+
+function questionOf(spec: QuestionSpec, sheet: JobSheet, skill: Skill, placed: Placed): Question {
+  const { joint, measurements, checks, decisive } = placed;
+  const truth = decisive.call as Exclude<Call, 'notAssessed'>;
+  // how it is shown is drawn apart from what it is
+  const chance = sfc32(1, spec.seed, 0);
+  return {
+    spec,
+    sheet,
+    joint,
+    measurements,
+    checks,
+    decisive,
+    truth,
+    fault: truth === 'reject' ? faultOf(decisive) : null,
+    scale: scaleOf(decisive),
+    distance: distanceOf(decisive),
+    exceedance: exceedanceOf(decisive),
+    known: happens(chance, 0.5) ? 't1' : 't2',
+    mirrored: happens(chance, 0.5),
+    recorded: recordedFor(skill, spec.view, measurements),
+    choices: choicesFor(placed, skill),
+  };
+}

@@ -1,0 +1,173 @@
+import type { Joint } from '../../joint/index.ts';
+import type { Check, JobSheet } from '../../limits/index.ts';
+import { distanceOf, scaleOf, valueAt } from '../distance.ts';
+import type { LimitSet } from '../limit-set.ts';
+import { quantityOf } from '../quantity.ts';
+import type { Skill } from '../skill.ts';
+import { pick, random, type Random } from '../random.ts';
+import { buttForm } from './butt-form.ts';
+import { binding, intruders, type ComparedCheck } from './comfort.ts';
+import { driverOf, type Driver } from './driver.ts';
+import { evaluate, type Evaluated } from './evaluate.ts';
+import { filletForm } from './fillet-form.ts';
+import { withFields } from './joint-fields.ts';
+import { mend } from './mend.ts';
+import { smallFlaws } from './small-flaws.ts';
+import { solve } from './solve.ts';
+
+/** A joint brought to where it is asked, and the check that decides it. */
+export interface Placed extends Evaluated {
+  readonly decisive: ComparedCheck;
+}
+
+/** What is brought to its place. */
+export type Target = Pick<ComparedCheck, 'measurement' | 'sense' | 'limit' | 'unit' | 'guard'>;
+
+/** What a joint is drawn for. */
+export interface Wanted {
+  readonly skill: Skill;
+  readonly sheet: JobSheet;
+  readonly limits: LimitSet;
+  /** where it has to stand, on the scale of the limit; all of these with one set of features */
+  readonly distances: (target: Target, chance: Random) => readonly number[];
+  /** whether a placed joint is what was wanted, past being the only thing in question */
+  readonly suits: (placed: Placed, distance: number) => boolean;
+}
+
+/** Forms that are tried for one question, and how often each is mended. */
+const MOST_FORMS = 60;
+const MOST_MENDS = 6;
+
+/**
+ * Joints at each of the wanted distances that differ in nothing but what drives the measurement:
+ * features come first, the same whatever side is asked for, and have to serve every side. Null where
+ * no form served.
+ */
+export function drawPlaced(
+  seed: number,
+  wanted: Wanted,
+  forms = MOST_FORMS,
+): readonly Placed[] | null {
+  const chance = random(seed);
+  for (let form = 0; form < forms; form++) {
+    const placed = onOneForm(chance, wanted);
+    if (placed !== null) return placed;
+  }
+  return null;
+}
+
+function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | null {
+  const { skill, sheet, limits } = wanted;
+  const drawn: Joint = (skill.kind === 'fillet' ? filletForm : buttForm)(
+    chance,
+    sheet,
+    skill.stage,
+  );
+  const plain = evaluate(drawn, sheet, limits);
+  if (plain === null) return null;
+  const flaws = smallFlaws(chance, drawn, plain.checks);
+  let base: Joint = withFields(drawn, flaws);
+  const sample = aimAt(chance, skill, plain) ?? rarely(chance, wanted, base);
+  if (sample === null) return null;
+  const driver = driverOf({ ...sample, sheet }, base, chance);
+  if (driver === null) return null;
+  base = withFields(base, driver.before);
+  const open = new Set(
+    plain.checks.filter(({ call }) => call === 'notAssessed').map(({ id }) => id),
+  );
+  const distances = wanted.distances(sample, chance);
+  for (let round = 0; round <= MOST_MENDS; round++) {
+    const placed = placeAll(base, driver, sample, distances, wanted);
+    if (placed === null) return null;
+    const intruding = placed.flatMap((one) =>
+      intruders(one, one.decisive, open).map((check) => [check, one.checks] as const),
+    );
+    if (intruding.length === 0) {
+      return placed.every((one, i) => wanted.suits(one, distances[i] as number)) ? placed : null;
+    }
+    const change = mend(chance, base, intruding, driver.fields);
+    if (change === null) return null;
+    base = withFields(base, change);
+  }
+  return null;
+}
+
+/** One of the checks that the skill is about, of either toe or plate. */
+function aimAt(chance: Random, { quantity, sense }: Skill, { checks }: Evaluated): Target | null {
+  const about = checks.filter(
+    (check) => check.sense === sense && quantityOf(check.measurement) === quantity,
+  );
+  const places = [...new Set(about.map(({ measurement }) => measurement))]
+    .map((measurement) => binding(checks, measurement, sense))
+    .filter((check) => check !== null);
+  return places.length === 0 ? null : pick(chance, places);
+}
+
+/** The same where a row counts only once there is something to it: a root that is hollow, say. */
+function rarely(chance: Random, wanted: Wanted, base: Joint): Target | null {
+  const { skill, sheet, limits } = wanted;
+  const guessed = {
+    measurement: skill.quantity as Check['measurement'],
+    sense: skill.sense,
+    limit: 1,
+    sheet,
+  };
+  const before = driverOf(guessed, base, chance)?.before;
+  if (before === undefined || Object.keys(before).length === 0) return null;
+  const found = evaluate(withFields(base, before), sheet, limits);
+  return found === null ? null : aimAt(chance, skill, found);
+}
+
+function placeAll(
+  base: Joint,
+  driver: Driver,
+  target: Target,
+  distances: readonly number[],
+  wanted: Wanted,
+): readonly Placed[] | null {
+  const all: Placed[] = [];
+  for (const distance of distances) {
+    const placed = place(base, driver, target, distance, wanted);
+    if (placed === null) return null;
+    all.push(placed);
+  }
+  return all;
+}
+
+/** The base with the measurement brought to a distance from its limit, which may move with it. */
+function place(
+  base: Joint,
+  driver: Driver,
+  { measurement, sense, limit, unit }: Target,
+  distance: number,
+  { sheet, limits }: Wanted,
+): Placed | null {
+  const at = (joint: Joint): Placed | null => {
+    const evaluated = evaluate(joint, sheet, limits);
+    if (evaluated === null) return null;
+    const decisive = binding(evaluated.checks, measurement, sense);
+    return decisive === null ? null : { ...evaluated, decisive };
+  };
+  // where nothing is permitted, nothing is the only way to be inside
+  if (scaleOf({ unit, limit }) === 'mm' && distance <= 0) {
+    const clean = at(base);
+    return clean !== null && distanceOf(clean.decisive) === 0 ? clean : null;
+  }
+  const from = driver.read(base);
+  const start = at(base);
+  const slope = driver.slope;
+  const guess =
+    start === null
+      ? from
+      : from + (valueAt(distance, start.decisive) - start.decisive.measured) / slope;
+  return solve(
+    (x) => {
+      const found = at(driver.place(base, x));
+      if (found === null) return null;
+      return { off: found.decisive.measured - valueAt(distance, found.decisive), found };
+    },
+    guess,
+    slope,
+    [driver.low, driver.high],
+  );
+}

@@ -1,0 +1,71 @@
+import type { LimitSet } from './limit-set.ts';
+import { isOneWith, looksLike } from './quantity.ts';
+import type { Answer, Question } from './question.ts';
+import { rejudge, type Verdict } from './rejudge.ts';
+import type { Fault } from './skill.ts';
+import { misreadBy, misreadings, type Misreading } from './wrong-rules.ts';
+
+/**
+ * What a wrong answer may come of: a rule misread; a name for what looks like it; or, where neither
+ * explains it, an eye too strict or too lenient, or an open question settled.
+ */
+export type WrongRule =
+  Misreading | 'lookAlike' | 'tooStrict' | 'tooLenient' | 'settledOpen' | 'otherName';
+
+/** An answer held against the truth. */
+export interface Grade {
+  /** the call is the truth */
+  readonly right: boolean;
+  /** what is wrong was named as it is; null where nothing was to be named */
+  readonly rightReason: boolean | null;
+  /** the mistakes that would give this very answer, one of them; empty when all is right */
+  readonly mistakes: readonly WrongRule[];
+}
+
+/** Holds an answer against the truth, and looks for the mistakes that would give it. */
+export function gradeAnswer(question: Question, answer: Answer, limits: LimitSet): Grade {
+  const right = answer.call === question.truth;
+  const named = namedIn(answer);
+  const rightReason =
+    question.fault === null || answer.call !== 'reject' || answer.fault === null
+      ? null
+      : named !== null && isOneWith(question.fault, named);
+  if (right && rightReason !== false) return { right, rightReason, mistakes: [] };
+  const found: readonly WrongRule[] = misreadings.filter((rule) =>
+    misreadBy(rule, question, limits).some((misread) => {
+      const verdict = rejudge(question, limits, misread);
+      return verdict !== null && differs(verdict, question) && gives(verdict, answer, named);
+    }),
+  );
+  const isAlike =
+    right && named !== null && question.fault !== null && looksLike(question.fault, named);
+  const mistakes = isAlike ? [...found, 'lookAlike' as const] : found;
+  return {
+    right,
+    rightReason,
+    mistakes: mistakes.length > 0 ? mistakes : [unexplained(question, answer)],
+  };
+}
+
+const namedIn = ({ fault }: Answer): Fault | null =>
+  fault === 'somethingElse' || fault === 'notSure' ? null : fault;
+
+/** Whether a verdict is another than the truth. */
+function differs({ call, faults }: Verdict, { truth, fault }: Question): boolean {
+  return call !== truth || (fault !== null && !faults.includes(fault));
+}
+
+/** Whether it is what was answered: the same call, and the name among its faults where one was given. */
+function gives({ call, faults }: Verdict, answer: Answer, named: Fault | null): boolean {
+  return (
+    call === answer.call && (named === null || answer.call !== 'reject' || faults.includes(named))
+  );
+}
+
+function unexplained({ truth }: Question, { call }: Answer): WrongRule {
+  // the call was right and the name wasn't
+  if (call === truth) return 'otherName';
+  if (truth === 'refer') return 'settledOpen';
+  if (call === 'refer') return truth === 'accept' ? 'tooStrict' : 'tooLenient';
+  return truth === 'accept' ? 'tooStrict' : 'tooLenient';
+}

@@ -1,0 +1,75 @@
+import type { Check } from '../limits/index.ts';
+import type { Fault, Quantity } from './skill.ts';
+
+type Subject = Check['measurement'];
+
+/** What is measured, whichever toe, plate or datum it is measured at. */
+export const quantityOf = (subject: Subject): Quantity => subject.replace(/\..*$|[12]$/u, '');
+
+/** The plate that a measurement belongs to; null where it belongs to none. */
+export const sideOf = (subject: Subject): 1 | 2 | null =>
+  /^t[12]$/u.test(subject) ? null : subject.endsWith('1') ? 1 : subject.endsWith('2') ? 2 : null;
+
+/** The fault that a check finds when it rejects. */
+export const faultOf = ({ measurement, sense }: Pick<Check, 'measurement' | 'sense'>): Fault =>
+  `${quantityOf(measurement)}.${sense}`;
+
+const throats = [
+  'sizeEqual.min',
+  'sizePair.min',
+  'theoreticalThroat.min',
+  'isoscelesThroat.min',
+  'actualThroat.min',
+  'effectiveThroat.min',
+  'deepThroat.min',
+] as const satisfies readonly Fault[];
+
+/** A throat, or a size by its triangle, is one fault by several measures. */
+const oneFault: readonly (readonly Fault[])[] = [throats];
+
+/** A weld with a short leg is short of throat and size by the geometry of its triangle. */
+const follows: Readonly<Partial<Record<Fault, readonly Fault[]>>> = {
+  'leg.min': [...throats, 'contactLeg.min'],
+  'contactLeg.min': ['effectiveThroat.min'],
+};
+
+/** Whether a joint with the first fault may have the other by the same cause, so that both are a right answer. */
+export function isOneWith(fault: Fault, other: Fault): boolean {
+  if (fault === other) return true;
+  const same = oneFault.some((group) => group.includes(fault) && group.includes(other));
+  return same || (follows[fault]?.includes(other) ?? false);
+}
+
+/** Faults that an eye takes for one another; common practice, no source. */
+const lookAlikes: readonly (readonly Fault[])[] = [
+  ['undercut.max', 'overlap.max', 'toeAngle.min'],
+  ['undercut.max', 'underfill.max'],
+  ['convexity.max', 'toeAngle.min', 'overlap.max', 'isoscelesThroat.max'],
+  ['concavity.max', ...throats, 'undercut.max'],
+  ['leg.min', 'legDifference.max', ...throats],
+  ['leg.max', 'legDifference.max', 'isoscelesThroat.max'],
+  ['leg.min', 'contactLeg.min', 'rootGap.max'],
+  ['faceReinforcement.max', 'toeAngle.min', 'overlap.max', 'capPastGroove.max'],
+  ['rootConcavity.max', 'incompletePenetration.max', 'jointThickness.min', 'rootUndercut.max'],
+  ['rootReinforcement.max', 'rootConcavity.max'],
+  ['underfill.max', 'capPastGroove.min', 'rootConcavity.max'],
+  ['misalignment.max', 'angularMisalignment.max', 'underfill.max'],
+  ['rootGap.max', 'angleDeparture.max'],
+  ['bevelAngle.max', 'grooveAngle.max', 'rootBevelAngle.max', 'rootGrooveAngle.max'],
+  ['bevelAngle.min', 'grooveAngle.min', 'rootBevelAngle.min', 'rootGrooveAngle.min'],
+  ['rootOpening.max', 'rootFace.max', 'rootOpening.min', 'rootFace.min'],
+];
+
+/** Whether an eye may take the one for the other. */
+export const looksLike = (fault: Fault, other: Fault): boolean =>
+  fault !== other && lookAlikes.some((group) => group.includes(fault) && group.includes(other));
+
+/** What an eye may take a fault for. */
+export const lookAlikesOf = (fault: Fault): readonly Fault[] => [
+  ...new Set(
+    lookAlikes
+      .filter((group) => group.includes(fault))
+      .flat()
+      .filter((other) => other !== fault),
+  ),
+];

@@ -1,0 +1,21 @@
+import type { Skill, SkillId } from './skill.ts';
+
+/** The id of a skill: its kind, stage, quantity and sense, with points between. */
+export const skillIdOf = ({ kind, stage, quantity, sense }: Omit<Skill, 'id'>): SkillId =>
+  `${kind}.${stage}.${quantity}.${sense}`;
+
+const shape = /^(fillet|butt)\.(fitUp|welded)\.([A-Za-z]+)\.(min|max)$/u;
+
+/** The skill that an id names, whether or not any sheet can ask it; null for no id. */
+export function skillOf(id: SkillId): Skill | null {
+  const parts = shape.exec(id);
+  if (parts === null) return null;
+  const [, kind, stage, quantity, sense] = parts as unknown as [
+    string,
+    Skill['kind'],
+    Skill['stage'],
+    string,
+    Skill['sense'],
+  ];
+  return { id, kind, stage, quantity, sense };
+}

@@ -1,0 +1,124 @@
+import type { Criterion, JobSheet } from '../limits/index.ts';
+import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import { scaleOf } from './distance.ts';
+import { atDistance } from './draw/draw-question.ts';
+import { referable } from './draw/refer.ts';
+import type { LimitSet } from './limit-set.ts';
+import { quantityOf } from './quantity.ts';
+import type { EyeScale, SectionView } from './question.ts';
+import { viewsOf } from './sections-seen.ts';
+import { openSheet, settledSheet } from './settle.ts';
+import { skillIdOf } from './skill-id.ts';
+import type { Quantity, Skill } from './skill.ts';
+
+/** A skill as one sheet under one set lets it be asked. */
+export interface SheetSkill extends Skill {
+  readonly scale: EyeScale;
+  /** how far on either side of the limit it can be asked, on that scale; 0: only what can't be settled */
+  readonly reach: number;
+  /** whether the sheet leaves room for a section that it can't settle */
+  readonly refers: boolean;
+  readonly views: readonly SectionView[];
+}
+
+/** Distances that are tried, each as a step further. */
+const steps: Readonly<Record<EyeScale, readonly number[]>> = {
+  ratio: [0.1, 0.2, 0.35, 0.5, 0.7],
+  deg: [0.5, 1, 2, 4, 7, 10, 15],
+  mm: [0.1, 0.3, 0.6, 1, 1.5, 2],
+};
+/** A skill is offered where each of these seeds gives a question within so many forms. */
+const SEEDS = [11, 12, 13];
+const FORMS = 60;
+
+const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
+
+/**
+ * Every skill that can be asked on this sheet under this set, in the sheet's order and the set's:
+ * those of which questions were in fact drawn. Worked out once for a sheet and a set.
+ */
+export function skillsOf(sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] {
+  const known = kept.get(limits) ?? new Map<string, readonly SheetSkill[]>();
+  kept.set(limits, known);
+  // what a job is called has no say in what can be asked
+  const key = JSON.stringify({ ...sheet, job: '', weld: '', wps: '', drawing: '', material: '' });
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const found = judgedSkills(sheet, limits).flatMap((skill) => asked(skill, sheet, limits) ?? []);
+  known.set(key, found);
+  return found;
+}
+
+function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | null {
+  const [settled, open] = [settledSheet(sheet), openSheet(sheet)];
+  const at = (seed: number, away: number) => atDistance(seed, away, skill, settled, limits, FORMS);
+  const first = at(SEEDS[0] as number, 0.1);
+  const refers = SEEDS.every((seed) => referable(seed, skill, open, limits, FORMS) !== null);
+  if (first === null && !refers) return null;
+  const scale = first === null ? 'ratio' : scaleOf(first.decisive);
+  let reach = 0;
+  for (const step of first === null ? [] : steps[scale]) {
+    if (!SEEDS.every((seed) => at(seed, step) !== null)) break;
+    reach = step;
+  }
+  if (reach === 0 && !refers) return null;
+  return { ...skill, scale, reach, refers, views: viewsOf(skill, sheet) };
+}
+
+/** What the sheet and the set put a limit to, whether or not it can be asked by itself. */
+export function judgedSkills(sheet: JobSheet, { criteria }: LimitSet): readonly Skill[] {
+  const all = [...sheetRows(sheet), ...criteria].flatMap(skillsIn);
+  return [...new Map(all.map((skill) => [skill.id, skill])).values()];
+}
+
+type Row = Pick<Criterion, 'measurements' | 'kind' | 'stage' | 'max' | 'min'>;
+
+/** What a sheet asks of its own accord. */
+function sheetRows({ groove }: JobSheet): readonly Row[] {
+  const weld = { kind: 'fillet', stage: 'welded', min: {} } as const;
+  const fitUp = { kind: 'butt', stage: 'fitUp' } as const;
+  return [
+    { ...weld, measurements: ['leg1', 'leg2'] },
+    { ...weld, measurements: ['isoscelesThroat', 'theoreticalThroat'] },
+    ...(['grooveAngle', 'bevelAngle', 'rootOpening', 'rootFace'] as const).flatMap(
+      (name): Row[] => {
+        const { nominal, drawn } = groove[name];
+        if ((drawn ?? nominal) === null) return [];
+        const measurements = [name === 'bevelAngle' ? ('bevelAngle1' as const) : name];
+        return [
+          { ...fitUp, measurements, min: {} },
+          { ...fitUp, measurements, max: {} },
+        ];
+      },
+    ),
+  ];
+}
+
+function skillsIn({ measurements, kind, stage, max, min }: Row): readonly Skill[] {
+  const sense = min === undefined ? 'max' : 'min';
+  if (min === undefined && max === undefined) return [];
+  return [...new Set(measurements.map(quantityOf))].flatMap((quantity) =>
+    places(quantity).flatMap((place) => {
+      const isFor = (kind ?? place.kind) === place.kind && (stage ?? place.stage) === place.stage;
+      if (!isFor) return [];
+      const skill = { ...place, quantity, sense } as const;
+      return [{ ...skill, id: skillIdOf(skill) }];
+    }),
+  );
+}
+
+/** The kinds and stages that a quantity is measured at. */
+function places(quantity: Quantity): readonly Pick<Skill, 'kind' | 'stage'>[] {
+  const stages = ['fitUp', 'welded'] as const;
+  const worked = { misalignment: 'butt', angleDeparture: 'fillet' } as const;
+  const own = quantity in worked ? worked[quantity as keyof typeof worked] : null;
+  if (own !== null) return stages.map((stage) => ({ kind: own, stage }));
+  const entries = measurementIds
+    .filter((id) => quantityOf(id) === quantity)
+    .map((id) => measurementCatalogue[id]);
+  return (['fillet', 'butt'] as const).flatMap((kind) =>
+    stages
+      .filter((stage) => entries.some((e) => e.kinds.includes(kind) && e.stages.includes(stage)))
+      .map((stage) => ({ kind, stage })),
+  );
+}
