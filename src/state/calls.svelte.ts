@@ -1,0 +1,283 @@
+import type { CompiledLimitSet, JobSheet } from '../limits/index.ts';
+import {
+  drawQuestion,
+  gradeAnswer,
+  QuizError,
+  type Answer,
+  type CallRecord,
+  type Grade,
+  type LogRecord,
+  type Question,
+  type QuestionSpec,
+  type SkillId,
+  type Way,
+} from '../quiz/index.ts';
+import type { Message } from '../units/index.ts';
+
+/** What calls are kept in. `add` is done once the record is written, or can't be and stays in memory. */
+export interface CallKeeper {
+  readonly records: readonly LogRecord[];
+  add(record: LogRecord): Promise<void>;
+  /** the round in progress, so that a reload goes on with it; null when there is none */
+  keepRun(run: KeptRun | null): void;
+}
+
+/** Calls made in one go. */
+export interface Run {
+  readonly id: string;
+  readonly way: Way;
+  /** the skill that is practised; null: as the way chooses */
+  readonly skill: SkillId | null;
+  /** how many calls it has; null: until the person stops */
+  readonly length: number | null;
+}
+
+/** A round as it is kept over a reload: the run, and the question that was open. */
+export interface KeptRun extends Run {
+  readonly version: 1;
+  readonly sheet: JobSheet;
+  readonly spec: QuestionSpec;
+}
+
+/** Which question comes next in a run. */
+export type Chooser = (
+  run: Run,
+  records: readonly LogRecord[],
+  seed: number,
+) => QuestionSpec | null;
+
+/** What a session takes from outside: time, names, chance. */
+export interface World {
+  readonly now: () => Date;
+  /** ms, for how long an answer took */
+  readonly clock: () => number;
+  readonly name: () => string;
+  /** a whole number from 0 to 2^32 - 1 */
+  readonly seed: () => number;
+}
+
+export const browserWorld: World = {
+  now: () => new Date(),
+  clock: () => performance.now(),
+  name: () => crypto.randomUUID(),
+  seed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
+};
+
+/** A question is looked for with so many seeds before a run gives up. */
+const MOST_TRIES = 12;
+/** After feedback nothing is asked for so long, ms: a rule that was just seen needs its moment. */
+export const QUIET = 1000;
+export const STEPS_OF_SURE = [50, 60, 70, 80, 90, 100] as const;
+const SURE_AT_FIRST = 80;
+
+type Draft = Partial<Pick<Answer, 'call' | 'fault'>> & Pick<Answer, 'sure'>;
+
+/**
+ * Questions, calls and feedback, one after the other. A call counts once it is committed and
+ * written; until then it can be taken back, afterwards it can only be flagged as a slip.
+ */
+export class CallsSession {
+  readonly #keeper: CallKeeper;
+  readonly #choose: Chooser;
+  readonly #world: World;
+  #shownAt = 0;
+  #quietUntil = 0;
+
+  sheet: JobSheet;
+  limits: CompiledLimitSet;
+  run = $state.raw<Run | null>(null);
+  question = $state.raw<Question | null>(null);
+  draft = $state.raw<Draft>({ sure: SURE_AT_FIRST });
+  /** the call just made and what it comes to; null while a question is open */
+  made = $state.raw<{ readonly record: CallRecord; readonly grade: Grade } | null>(null);
+  /** the calls of this run */
+  done = $state.raw<readonly CallRecord[]>([]);
+  /** the run has come to its end */
+  ended = $state.raw(false);
+  /** a call is being written */
+  writing = $state.raw(false);
+  slipped = $state.raw(false);
+  /** why no question could be drawn */
+  trouble = $state.raw<Message | null>(null);
+
+  constructor(
+    keeper: CallKeeper,
+    choose: Chooser,
+    on: { readonly sheet: JobSheet; readonly limits: CompiledLimitSet },
+    world: World = browserWorld,
+  ) {
+    this.#keeper = keeper;
+    this.#choose = choose;
+    this.#world = world;
+    this.sheet = on.sheet;
+    this.limits = on.limits;
+  }
+
+  /** Whether feedback waits for the end: a test is no lesson. */
+  readonly testing = $derived(this.run?.way === 'mixedTest');
+  /** Whether the draft says enough to be called. */
+  readonly ready = $derived(
+    this.draft.call !== undefined &&
+      (this.draft.call !== 'reject' || this.draft.fault !== undefined),
+  );
+
+  start(way: Way, skill: SkillId | null, length: number | null): void {
+    this.run = { id: this.#world.name(), way, skill, length };
+    this.done = [];
+    this.ended = false;
+    this.next();
+  }
+
+  /** Goes on with a round that a reload broke off, its question the same. */
+  resume({ sheet, spec, ...run }: KeptRun): void {
+    this.sheet = sheet;
+    this.run = { id: run.id, way: run.way, skill: run.skill, length: run.length };
+    this.done = this.#keeper.records.filter(
+      (record): record is CallRecord => record.kind === 'call' && record.run === run.id,
+    );
+    this.#show(spec);
+  }
+
+  /** The next question, or the end of the run. */
+  next(): void {
+    const { run } = this;
+    if (run === null || this.writing) return;
+    if (run.length !== null && this.done.length >= run.length) {
+      this.#end();
+      return;
+    }
+    for (let tries = 0; tries < MOST_TRIES; tries++) {
+      const spec = this.#choose(run, this.#keeper.records, this.#world.seed());
+      if (spec === null) break;
+      if (this.#show(spec)) return;
+    }
+    this.trouble ??= { key: 'calls_error_not_on_this_sheet' };
+    this.question = null;
+    this.#end();
+  }
+
+  #show(spec: QuestionSpec): boolean {
+    try {
+      this.question = drawQuestion(spec, this.sheet, this.limits);
+    } catch (error) {
+      if (!(error instanceof QuizError)) throw error;
+      this.trouble = error.reason;
+      return false;
+    }
+    this.trouble = null;
+    this.made = null;
+    this.slipped = false;
+    this.draft = { sure: this.draft.sure };
+    this.#shownAt = this.#world.clock();
+    if (this.run !== null)
+      this.#keeper.keepRun({ ...this.run, version: 1, sheet: this.sheet, spec });
+    return true;
+  }
+
+  #end(): void {
+    this.ended = true;
+    this.made = null;
+    this.#keeper.keepRun(null);
+  }
+
+  /** Highlights a call; the same one again is meant. */
+  call(call: Answer['call']): boolean {
+    if (this.question === null || this.made !== null) return false;
+    if (this.draft.call === call) return this.ready;
+    this.draft = { call, sure: this.draft.sure };
+    if (call !== 'reject') this.draft = { call, fault: null, sure: this.draft.sure };
+    return false;
+  }
+
+  /** Names what is wrong; a fault is only named of what is rejected. */
+  name(fault: Answer['fault']): void {
+    if (this.made !== null) return;
+    this.draft = { call: 'reject', fault, sure: this.draft.sure };
+  }
+
+  sure(sure: number): void {
+    if (this.made === null) this.draft = { ...this.draft, sure };
+  }
+
+  /** Takes back what is highlighted. */
+  takeBack(): void {
+    if (this.made === null) this.draft = { sure: this.draft.sure };
+  }
+
+  /** Makes the call: written first, then answered. */
+  async commit(pxPerMm: number): Promise<void> {
+    const { question, run, draft } = this;
+    if (question === null || run === null || draft.call === undefined || !this.ready) return;
+    if (this.writing || this.made !== null) return;
+    const answer: Answer = { call: draft.call, fault: draft.fault ?? null, sure: draft.sure };
+    const record = this.#recordOf(question, run, answer, pxPerMm);
+    this.writing = true;
+    try {
+      await this.#keeper.add(record);
+    } finally {
+      this.writing = false;
+    }
+    this.done = [...this.done, record];
+    this.#quietUntil = this.#world.clock() + QUIET;
+    this.made = { record, grade: gradeAnswer(question, answer, this.limits) };
+    if (this.testing) this.next();
+  }
+
+  /** Whether the moment after feedback is over; a key pressed in it asks for nothing. */
+  get quiet(): boolean {
+    return this.#world.clock() < this.#quietUntil;
+  }
+
+  /** Flags the call just made as a slip: out of the curve, still in the tally. */
+  async slip(): Promise<void> {
+    if (this.made === null || this.slipped) return;
+    this.slipped = true;
+    await this.#keeper.add({
+      version: 1,
+      kind: 'slip',
+      id: this.#world.name(),
+      at: this.#world.now().toISOString(),
+      call: this.made.record.id,
+    });
+  }
+
+  /** Another question in place of this one, which leaves no record. */
+  skip(): void {
+    if (this.made === null) this.next();
+  }
+
+  /** Stops; what was called is kept. */
+  stop(): void {
+    this.run = null;
+    this.question = null;
+    this.made = null;
+    this.ended = false;
+    this.trouble = null;
+    this.#keeper.keepRun(null);
+  }
+
+  #recordOf(question: Question, run: Run, answer: Answer, pxPerMm: number): CallRecord {
+    const { spec, decisive, sheet } = question;
+    return {
+      version: 1,
+      kind: 'call',
+      id: this.#world.name(),
+      at: this.#world.now().toISOString(),
+      way: run.way,
+      run: run.id,
+      spec,
+      skill: spec.skill,
+      limitSet: sheet.limitSet,
+      limit: decisive.limit ?? 0,
+      unit: decisive.unit,
+      scale: question.scale,
+      distance: question.distance,
+      exceedance: question.exceedance,
+      truth: question.truth,
+      fault: question.fault,
+      answer,
+      pxPerMm,
+      took: Math.round(this.#world.clock() - this.#shownAt),
+    };
+  }
+}
