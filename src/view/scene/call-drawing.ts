@@ -1,0 +1,150 @@
+import type { Point } from '../../geometry/index.ts';
+import { add, dot, scale, subtract } from '../../geometry/index.ts';
+import type { Section } from '../../joint/index.ts';
+import { closedShape, type ClosedShape } from './closed-shape.ts';
+import { fitAt, fitView } from './fit-view.ts';
+import { plateCuts } from './plate-cuts.ts';
+import { type SectionBody, sectionBody } from './section-body.ts';
+import { type Sheet, sheetOf } from './sheet.ts';
+import { toPx, TRUE_SCALE, type View } from './view-transform.ts';
+
+/** What is drawn of a section that a person has to call: no figure on it but one known size. */
+export interface CallDrawing {
+  readonly view: View;
+  readonly sheet: Sheet;
+  readonly body: SectionBody;
+  /** as an inspector meets it: one tone, closed; null for a cut */
+  readonly closed: ClosedShape | null;
+  readonly known: KnownSize;
+}
+
+/** A thickness told for scale, as a dimension beside the plate it belongs to: path data, px. */
+export interface KnownSize {
+  readonly lines: string;
+  readonly heads: string;
+  /** where its text stands, and how it is turned, degrees */
+  readonly text: Point & { readonly turn: number };
+  /** its middle and ends in the section plane, mm, for what keeps clear of it */
+  readonly points: readonly Point[];
+}
+
+export interface CallDrawingInput {
+  readonly section: Section;
+  readonly width: number;
+  readonly height: number;
+  readonly phone: boolean;
+  /** cut: hatched, fused, open gaps. outside: what can be reached, in one tone. */
+  readonly view: 'outside' | 'cut';
+  /** whether an eye gets to the root side of the finished weld */
+  readonly rootAccessible: boolean;
+  readonly known: { readonly plate: 0 | 1; readonly mm: number };
+  /** drawn size of the questions before, px per mm, which this one is to be near; null for the first */
+  readonly held: number | null;
+  /** px per mm of the reader's screen at life size; null until it is calibrated */
+  readonly trueScale: number | null;
+}
+
+/** Room beside the drawing for the known size, px. */
+const BESIDE = { screen: 54, phone: 34 } as const;
+/** The first drawing of a run leaves so much room for larger joints to come at the same scale. */
+const FIRST = 0.85;
+/** How far the drawn size of one run may wander. */
+const WANDER = 0.1;
+/** What doesn't fit is still drawn as large as that many times what would. */
+const MOST_OVER = 1.25;
+
+/** Lays out the drawing of a question. The same input gives the same drawing. */
+export function callDrawing(input: CallDrawingInput): CallDrawing {
+  const { section, known } = input;
+  const sheet = callSheet(input);
+  const fit = fitView(section, sheet, null, false, input.trueScale ?? TRUE_SCALE);
+  const view = fitAt(section, sheet, heldScale(fit.scale, input.held));
+  const cuts = plateCuts(section, view, sheet);
+  return {
+    view,
+    sheet,
+    body: sectionBody(section, view, cuts),
+    closed: input.view === 'cut' ? null : closedShape(section, view, input.rootAccessible, cuts[1]),
+    known: knownSize(section, view, sheet, known),
+  };
+}
+
+/** Within a tenth of the scale before, unless the joint would leave the sheet. */
+function heldScale(fit: number, held: number | null): number {
+  if (held === null) return fit * FIRST;
+  const near = Math.min(held * (1 + WANDER), Math.max(held * (1 - WANDER), fit * FIRST));
+  return near > fit * MOST_OVER ? fit * FIRST : near;
+}
+
+function callSheet({ width, height, phone }: CallDrawingInput): Sheet {
+  const plain = sheetOf(width, height, phone ? 'phone' : 'bench');
+  const beside = phone ? BESIDE.phone : BESIDE.screen;
+  return {
+    ...plain,
+    left: beside,
+    right: width - beside,
+    top: 12,
+    bottom: height - 26,
+    margins: { ...plain.margins, above: plain.margins.above * 0.6 },
+    // the plates whole: one of them is the known size
+    depthShare: 10,
+  };
+}
+
+/** From a plate's visible end to the dimension line, how far an extension runs past it, arrowheads, px. */
+const [OFF, PAST, LENGTH, HALF_WIDTH] = [20, 6, 11, 1.9];
+
+/** The thickness of a plate across its visible end. */
+function knownSize(
+  section: Section,
+  view: View,
+  sheet: Sheet,
+  { plate, mm }: CallDrawingInput['known'],
+): KnownSize {
+  const { face } = section.plateSurfaces[plate];
+  const onFace = add(face.origin, scale(face.along, visibleEnd(section, view, sheet, plate)));
+  const corners = [onFace, add(onFace, scale(face.normal, -mm))] as const;
+  const out = (corner: Point, px: number): Point => add(corner, scale(face.along, px / view.scale));
+  const [from, to] = corners.map((corner) => toPx(view, out(corner, OFF))) as [Point, Point];
+  const along = scale(subtract(to, from), 1 / Math.hypot(to.x - from.x, to.y - from.y));
+  const aside = { x: -along.y, y: along.x };
+  const head = (tip: Point, sense: 1 | -1): string => {
+    const back = add(tip, scale(along, sense * LENGTH));
+    return path([tip, add(back, scale(aside, HALF_WIDTH)), add(back, scale(aside, -HALF_WIDTH))]);
+  };
+  const extensions = corners.map((corner) =>
+    path([toPx(view, out(corner, 4)), toPx(view, out(corner, OFF + PAST))]),
+  );
+  return {
+    lines: path([from, to]) + extensions.join(''),
+    heads: `${head(from, 1)}Z${head(to, -1)}Z`,
+    text: { ...scale(add(from, to), 0.5), turn: readable(along) },
+    points: [0, 0.25, 0.5, 0.75, 1].map((share) =>
+      out(add(onFace, scale(face.normal, -mm * share)), OFF + 8),
+    ),
+  };
+}
+
+/** Along a line, read from below or from the right, degrees clockwise. */
+function readable({ x, y }: Point): number {
+  const turn = (Math.atan2(y, x) * 180) / Math.PI;
+  if (turn > 89.5) return turn - 180;
+  return turn < -90.5 ? turn + 180 : turn;
+}
+
+const path = (points: readonly Point[]): string =>
+  points
+    .map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${x.toFixed(2)} ${y.toFixed(2)}`)
+    .join('');
+
+/** How far along its face a plate can be seen, mm from the face line's origin. */
+function visibleEnd(section: Section, view: View, sheet: Sheet, plate: 0 | 1): number {
+  const { face } = section.plateSurfaces[plate];
+  const cut = plateCuts(section, view, sheet)[plate].find(
+    ({ away }) => Math.abs(dot(away, face.along) - 1) < 1e-9,
+  );
+  if (cut !== undefined) return dot(subtract(cut.at, face.origin), face.along);
+  return Math.max(
+    ...section.plates[plate].map(({ a }) => dot(subtract(a, face.origin), face.along)),
+  );
+}
