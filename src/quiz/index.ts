@@ -12,3 +12,4 @@ export { skillsOf, type SheetSkill } from './skills.ts';
 export { skillOf } from './skill-id.ts';
 export { gradeAnswer, type Grade, type WrongRule } from './grade.ts';
 export { misreadings, type Misreading } from './wrong-rules.ts';
+export * from './eye/index.ts';
