@@ -22,8 +22,8 @@ export interface CallDrawing {
 export interface KnownSize {
   readonly lines: string;
   readonly heads: string;
-  /** where its text stands, and how it is turned, degrees */
-  readonly text: Point & { readonly turn: number };
+  /** where its text stands, how it is turned, degrees, and its foot from there, px */
+  readonly text: Point & { readonly turn: number; readonly foot: number };
   /** its middle and ends in the section plane, mm, for what keeps clear of it */
   readonly points: readonly Point[];
 }
@@ -45,9 +45,9 @@ export interface CallDrawingInput {
 }
 
 /** Room beside the drawing for the known size, px. */
-const BESIDE = { screen: 54, phone: 34 } as const;
+const BESIDE = { screen: 52, phone: 36 } as const;
 /** The first drawing of a run leaves so much room for larger joints to come at the same scale. */
-const FIRST = 0.85;
+const FIRST = 0.92;
 /** How far the drawn size of one run may wander. */
 const WANDER = 0.1;
 /** What doesn't fit is still drawn as large as that many times what would. */
@@ -64,7 +64,7 @@ export function callDrawing(input: CallDrawingInput): CallDrawing {
     view,
     sheet,
     body: sectionBody(section, view, cuts),
-    closed: input.view === 'cut' ? null : closedShape(section, view, input.rootAccessible, cuts[1]),
+    closed: input.view === 'cut' ? null : closedShape(section, view, input.rootAccessible, cuts),
     known: knownSize(section, view, sheet, known),
   };
 }
@@ -76,23 +76,24 @@ function heldScale(fit: number, held: number | null): number {
   return near > fit * MOST_OVER ? fit * FIRST : near;
 }
 
-function callSheet({ width, height, phone }: CallDrawingInput): Sheet {
+function callSheet({ width, height, phone, known }: CallDrawingInput): Sheet {
   const plain = sheetOf(width, height, phone ? 'phone' : 'bench');
   const beside = phone ? BESIDE.phone : BESIDE.screen;
   return {
     ...plain,
     left: beside,
     right: width - beside,
-    top: 12,
-    bottom: height - 26,
+    top: beside + 2,
+    bottom: height - beside,
     margins: { ...plain.margins, above: plain.margins.above * 0.6 },
-    // the plates whole: one of them is the known size
-    depthShare: 10,
+    whole: known.plate,
   };
 }
 
 /** From a plate's visible end to the dimension line, how far an extension runs past it, arrowheads, px. */
-const [OFF, PAST, LENGTH, HALF_WIDTH] = [20, 6, 11, 1.9];
+const [OFF, PAST, LENGTH, HALF_WIDTH] = [16, 6, 11, 1.9];
+/** From the dimension line to its text's foot: over it, or under it where that is further out, px. */
+const [OVER, UNDER] = [-6, 18];
 
 /** The thickness of a plate across its visible end. */
 function knownSize(
@@ -108,6 +109,10 @@ function knownSize(
   const [from, to] = corners.map((corner) => toPx(view, out(corner, OFF))) as [Point, Point];
   const along = scale(subtract(to, from), 1 / Math.hypot(to.x - from.x, to.y - from.y));
   const aside = { x: -along.y, y: along.x };
+  const turn = readable(along);
+  const up = { x: Math.sin((turn * Math.PI) / 180), y: -Math.cos((turn * Math.PI) / 180) };
+  // away from the plate, over the line or under it
+  const isOuter = dot(up, { x: face.along.x, y: -face.along.y }) > 0;
   const head = (tip: Point, sense: 1 | -1): string => {
     const back = add(tip, scale(along, sense * LENGTH));
     return path([tip, add(back, scale(aside, HALF_WIDTH)), add(back, scale(aside, -HALF_WIDTH))]);
@@ -118,7 +123,7 @@ function knownSize(
   return {
     lines: path([from, to]) + extensions.join(''),
     heads: `${head(from, 1)}Z${head(to, -1)}Z`,
-    text: { ...scale(add(from, to), 0.5), turn: readable(along) },
+    text: { ...scale(add(from, to), 0.5), turn, foot: isOuter ? OVER : UNDER },
     points: [0, 0.25, 0.5, 0.75, 1].map((share) =>
       out(add(onFace, scale(face.normal, -mm * share)), OFF + 8),
     ),
@@ -128,8 +133,8 @@ function knownSize(
 /** Along a line, read from below or from the right, degrees clockwise. */
 function readable({ x, y }: Point): number {
   const turn = (Math.atan2(y, x) * 180) / Math.PI;
-  if (turn > 89.5) return turn - 180;
-  return turn < -90.5 ? turn + 180 : turn;
+  if (turn > 80) return turn - 180;
+  return turn < -100 ? turn + 180 : turn;
 }
 
 const path = (points: readonly Point[]): string =>

@@ -29,20 +29,22 @@ const INTO = 0.34;
 const ASIDE = 0.8;
 /** How far what lies beyond a closed root is left out, mm: past any root bead or strip. */
 const BEYOND = 16;
+/** No plate is shown further than that, mm. */
+const FARTHEST = 400;
 
-/** The joint as an eye meets it: `cuts` are where the view breaks plate 2 off. */
+/** The joint as an eye meets it: `cuts` are where the view breaks each plate off. */
 export function closedShape(
   section: Section,
   view: View,
   rootAccessible: boolean,
-  cuts: readonly Cut[],
+  cuts: readonly [readonly Cut[], readonly Cut[]],
 ): ClosedShape {
-  if (section.kind === 'fillet') return filletGap(section, view, cuts);
+  if (section.kind === 'fillet') return filletGap(section, view, cuts[1]);
   const middle = unfusedMiddle(section, view);
   // before welding the groove is open to both sides
   if (section.stage === 'fitUp' || rootAccessible || section.root === null)
     return { ...NOTHING, fill: middle };
-  const root = closedRoot(section.root.surfaces, section, view);
+  const root = closedRoot(section.root.surfaces, section, view, cuts);
   return { ...root, fill: middle + root.fill };
 }
 
@@ -102,28 +104,41 @@ function closedRoot(
   [surface1, surface2]: readonly [SurfaceLine, SurfaceLine],
   section: Section,
   view: View,
+  cuts: readonly [readonly Cut[], readonly Cut[]],
 ): ClosedShape {
   const thinner = Math.min(thicknessOf(section, 0), thicknessOf(section, 1));
   const on = ({ origin, along }: SurfaceLine, station: number): Point =>
     add(origin, scale(along, station));
-  const far = 4 * thinner + 60;
   const near = ASIDE * thinner + 4;
+  const [end1, end2] = [shownOf(surface1, cuts[0]), shownOf(surface2, cuts[1])];
   const line = [
-    on(surface1, far),
-    on(surface1, near),
-    on(surface2, near),
-    on(surface2, far),
+    on(surface1, end1),
+    on(surface1, Math.min(near, end1)),
+    on(surface2, Math.min(near, end2)),
+    on(surface2, end2),
   ] as const;
+  const [far1, near1, near2, far2] = line;
   const shifted = (by: number): readonly Point[] =>
     line.map((point, index) => add(point, scale((index < 2 ? surface1 : surface2).normal, by)));
-  const [far1, near1, near2, far2] = line;
+  const [, into1 = near1, into2 = near2] = shifted(-INTO * thinner);
+  const wave = freehandTo(view, near1, near2);
+  const on1 = moveTo(view, near1);
+  const beyond = [far2, ...[...shifted(BEYOND)].reverse(), far1];
   return {
     rim: '',
-    fill: polygon(view, [...line, ...[...shifted(-INTO * thinner)].reverse()]),
-    away: polygon(view, [...line, ...[...shifted(BEYOND)].reverse()]),
+    fill: `${on1}${wave}${lineTo(view, into2)}${lineTo(view, into1)}Z`,
+    away: `${on1}${wave}${beyond.map((point) => lineTo(view, point)).join('')}Z`,
     edges: stroke(view, far1, near1) + stroke(view, near2, far2),
-    breaks: moveTo(view, near1) + freehandTo(view, near1, near2),
+    breaks: on1 + wave,
   };
+}
+
+/** How far a plate is shown along its surface, mm. */
+function shownOf({ origin, along }: SurfaceLine, cuts: readonly Cut[]): number {
+  const ends = cuts
+    .filter(({ away }) => dot(away, along) > 0.9)
+    .map(({ at: end }) => dot(subtract(end, origin), along));
+  return Math.min(FARTHEST, ...ends);
 }
 
 function thicknessOf({ plateSurfaces }: Section, plate: 0 | 1): number {

@@ -142,7 +142,7 @@ function corners(region: Section['welds'][number], above = 0, below = 0): readon
   ];
 }
 
-function filletPoints(section: Section, { margins, depthShare }: Sheet): readonly Seen[] {
+function filletPoints(section: Section, { margins, depthShare, whole }: Sheet): readonly Seen[] {
   const seen: Seen[] = [];
   const air = [margins.beside, margins.above] as const;
   for (const plate of [0, 1] as const) {
@@ -167,7 +167,8 @@ function filletPoints(section: Section, { margins, depthShare }: Sheet): readonl
     // Beyond a plate's own corner the dimension line of the other leg still needs air.
     if (!broad) seen.push({ point: start, room: scale(face.normal, margins.above / 2) });
     const thickness = Math.abs(dot(subtract(opposite.origin, face.origin), face.normal));
-    const depth = Math.min(thickness, depthShown(section, depthShare));
+    const depth =
+      plate === whole ? thickness : Math.min(thickness, depthShown(section, depthShare));
     const under = add(start, scale(face.normal, -depth));
     seen.push({ point: under, room: scale(face.normal, -margins.under) });
     seen.push({

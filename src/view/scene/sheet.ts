@@ -29,6 +29,8 @@ export interface Sheet {
   readonly margins: Margins;
   /** depth of a fillet's plates worth showing, as a share of the weld's width */
   readonly depthShare: number;
+  /** the plate of a fillet that is shown whole however thick; none when left out */
+  readonly whole?: 0 | 1;
   /** spacing of hatch lines, square to them */
   readonly hatch: number;
 }
