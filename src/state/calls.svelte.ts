@@ -113,6 +113,8 @@ export class CallsSession {
     this.limits = on.limits;
   }
 
+  /** px per mm that this run is drawn at, near which each section is to be; null before the first call */
+  readonly heldScale = $derived(this.done[0]?.pxPerMm ?? null);
   /** Whether feedback waits for the end: a test is no lesson. */
   readonly testing = $derived(this.run?.way === 'mixedTest');
   /** Whether the draft says enough to be called. */

@@ -2,7 +2,7 @@ import { JointError, parametersOf, type Joint, type ParameterRange } from '../jo
 import type { Message } from '../units/index.ts';
 import { sectionOf } from './built.ts';
 import { numberAt, withNumber } from './parameter.ts';
-import { spatterRanges } from './spatter.ts';
+import { spatterRanges } from './spatter-ranges.ts';
 
 /** Where a parameter was stopped short of what was asked, and why. */
 export interface Stop {

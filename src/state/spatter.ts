@@ -1,9 +1,4 @@
-import {
-  spatterBounds,
-  type Joint,
-  type ParameterRange,
-  type PlateNumber,
-} from '../joint/index.ts';
+import { spatterBounds, type Joint, type PlateNumber } from '../joint/index.ts';
 
 /** A new bump: large enough to see, clear of the toe and of the bumps before it. */
 export function addSpatter(joint: Joint, plate: PlateNumber): Joint {
@@ -22,12 +17,3 @@ export const removeSpatter = (joint: Joint, index: number): Joint => ({
 /** Whether one more bump may be added. */
 export const hasRoomForSpatter = (joint: Joint): boolean =>
   joint.spatter.length < spatterBounds.most;
-
-/** The two parameters of one bump in the list. */
-export const spatterRanges = (index: number): readonly ParameterRange[] =>
-  (['place', 'height'] as const).map((name) => ({
-    field: `spatter.${index}.${name}`,
-    group: 'discontinuities',
-    ...spatterBounds[name],
-    step: name === 'place' ? 0.5 : 0.1,
-  }));

@@ -1,5 +1,5 @@
 /** The pages there are, in the order of the zone strip. */
-export const pages = ['bench', 'sheet', 'limits', 'lessons'] as const;
+export const pages = ['bench', 'calls', 'sheet', 'limits', 'lessons'] as const;
 export type PageName = (typeof pages)[number];
 
 /** The page that the tail of an address asks for; the bench when it asks for none that there is. */
