@@ -1,4 +1,9 @@
-import { biasAtLimit, scatterAtLimit, type EyeFigures, type EyeScale } from '../../../../quiz/index.ts';
+import {
+  biasAtLimit,
+  scatterAtLimit,
+  type EyeFigures,
+  type EyeScale,
+} from '../../../../quiz/index.ts';
 import type { MessageValue } from '../../../../units/index.ts';
 import type { Wording } from '../../../wording.svelte.ts';
 import type { SkillLimit } from './skill-eye.ts';
