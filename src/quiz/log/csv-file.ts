@@ -1,0 +1,130 @@
+import { csvFormatRow, csvParseRows } from 'd3-dsv';
+import type { LogRecord } from '../call-record.ts';
+import { readAll, type LogFile } from './json-file.ts';
+
+const columns = [
+  'version',
+  'kind',
+  'id',
+  'at',
+  'way',
+  'run',
+  'seed',
+  'skill',
+  'view',
+  'asked',
+  'limitSet',
+  'limit',
+  'unit',
+  'scale',
+  'distance',
+  'exceedance',
+  'truth',
+  'fault',
+  'call',
+  'named',
+  'sure',
+  'pxPerMm',
+  'took',
+] as const;
+type Column = (typeof columns)[number];
+
+/** A cell that starts so is run as a formula by some spreadsheets. */
+const FORMULA = /^[=+\-@\t\r']/u;
+const NUMBER = /^-?(?:\d+\.?\d*(?:e[+-]?\d+)?|Infinity)$/iu;
+
+/**
+ * A log as a table, RFC 4180: a head row, commas, quotes doubled, lines ended by CR LF; times ISO
+ * 8601 in UTC, decimals with a point. A text that a spreadsheet would run as a formula gets an
+ * apostrophe before it; numbers stand as they are.
+ */
+export function logToCsv(records: readonly LogRecord[]): string {
+  const rows = records.map((record) => {
+    const cells = cellsOf(record);
+    return columns.map((column) => guarded(cells[column] ?? ''));
+  });
+  return [[...columns], ...rows].map((row) => `${csvFormatRow(row)}\r\n`).join('');
+}
+
+function cellsOf(record: LogRecord): Partial<Record<Column, string>> {
+  const { version, kind, id, at } = record;
+  const both = { version: String(version), kind, id, at };
+  if (record.kind === 'slip') return { ...both, call: record.call };
+  const { spec, answer, fault } = record;
+  return {
+    ...both,
+    way: record.way,
+    run: record.run,
+    seed: String(spec.seed),
+    skill: spec.skill,
+    view: spec.view,
+    asked: String(spec.asked),
+    limitSet: record.limitSet,
+    limit: String(record.limit),
+    unit: record.unit,
+    scale: record.scale,
+    distance: String(record.distance),
+    exceedance: String(record.exceedance),
+    truth: record.truth,
+    fault: fault ?? '',
+    call: answer.call,
+    named: answer.fault ?? '',
+    sure: String(answer.sure),
+    pxPerMm: String(record.pxPerMm),
+    took: String(record.took),
+  };
+}
+
+const guarded = (cell: string): string =>
+  FORMULA.test(cell) && !NUMBER.test(cell) ? `'${cell}` : cell;
+
+/** Reads a log from such a table, whole or not at all; columns that it doesn't know are passed over. */
+export function logFromCsv(text: string): LogFile {
+  const [head = [], ...body] = csvParseRows(text.replace(/^\uFEFF/u, ''));
+  if (!columns.every((column) => head.includes(column)))
+    return { ok: false, why: { key: 'calls_log_no_columns' } };
+  return readAll(
+    body.filter((row) => row.some((cell) => cell !== '')).map((row) => recordOf(head, row)),
+  );
+}
+
+function recordOf(head: readonly string[], row: readonly string[]): unknown {
+  const cell = (column: Column): string => {
+    const text = row[head.indexOf(column)] ?? '';
+    return text.startsWith("'") ? text.slice(1) : text;
+  };
+  const number = (column: Column): number | string =>
+    NUMBER.test(cell(column)) ? Number(cell(column)) : cell(column);
+  const orNull = (column: Column): string | null => (cell(column) === '' ? null : cell(column));
+  const both = {
+    version: number('version'),
+    kind: cell('kind'),
+    id: cell('id'),
+    at: cell('at'),
+  };
+  if (cell('kind') === 'slip') return { ...both, call: cell('call') };
+  return {
+    ...both,
+    way: cell('way'),
+    run: cell('run'),
+    spec: {
+      version: 1,
+      seed: number('seed'),
+      skill: cell('skill'),
+      view: cell('view'),
+      asked: number('asked'),
+    },
+    skill: cell('skill'),
+    limitSet: cell('limitSet'),
+    limit: number('limit'),
+    unit: cell('unit'),
+    scale: cell('scale'),
+    distance: number('distance'),
+    exceedance: number('exceedance'),
+    truth: cell('truth'),
+    fault: orNull('fault'),
+    answer: { call: cell('call'), fault: orNull('named'), sure: number('sure') },
+    pxPerMm: number('pxPerMm'),
+    took: number('took'),
+  };
+}

@@ -1,0 +1,82 @@
+import { createEmptyCard, fsrs, Rating, type Card, type Grade as Reviewed } from 'ts-fsrs';
+import type { CallRecord } from '../call-record.ts';
+import type { SkillId } from '../skill.ts';
+
+/** When a skill comes again. */
+export interface Due {
+  readonly skill: SkillId;
+  /** ISO 8601, UTC */
+  readonly again: string;
+  readonly isDue: boolean;
+}
+
+/** One go at a skill: its calls in one run. */
+interface Go {
+  readonly at: Date;
+  readonly right: number;
+  readonly calls: number;
+  /** middle time to a call, ms */
+  readonly took: number;
+  /** mean sureness, per cent */
+  readonly sure: number;
+}
+
+// The library's own defaults but for chance, which would make two looks at one log differ.
+const scheduler = fsrs({ enable_fuzz: false });
+/** A go with fewer right than this has to be learned again. Our choice. */
+const LEAST_RIGHT = 0.7;
+const ALL_RIGHT = 0.95;
+/** Twice one's own usual time is slow. */
+const SLOW = 2;
+const SURE = 90;
+
+/**
+ * When each skill comes again, by the memory model FSRS over its goes: a skill is what is scheduled,
+ * each time on new sections. Skills without a call are not in the list; the earliest stands first.
+ */
+export function dueSkills(calls: readonly CallRecord[], now: Date): readonly Due[] {
+  const bySkill = new Map<SkillId, CallRecord[]>();
+  for (const call of calls) bySkill.set(call.skill, [...(bySkill.get(call.skill) ?? []), call]);
+  return [...bySkill]
+    .map(([skill, own]) => {
+      const again = cardOf(goesOf(own)).due;
+      return { skill, again: again.toISOString(), isDue: again.getTime() <= now.getTime() };
+    })
+    .sort((a, b) => a.again.localeCompare(b.again));
+}
+
+function goesOf(calls: readonly CallRecord[]): readonly Go[] {
+  const runs = new Map<string, CallRecord[]>();
+  for (const call of calls) runs.set(call.run, [...(runs.get(call.run) ?? []), call]);
+  return [...runs.values()]
+    .map((own) => ({
+      at: new Date(own.at(-1)?.at ?? 0),
+      right: own.filter(({ truth, answer }) => answer.call === truth).length,
+      calls: own.length,
+      took: middle(own.map(({ took }) => took)),
+      sure: own.reduce((sum, { answer }) => sum + answer.sure, 0) / own.length,
+    }))
+    .sort((a, b) => a.at.getTime() - b.at.getTime());
+}
+
+/** What the schedule knows of a skill after its goes, replayed one after the other. */
+export function cardOf(goes: readonly Go[]): Card {
+  const usual = middle(goes.map(({ took }) => took));
+  let card = createEmptyCard(goes[0]?.at ?? new Date(0));
+  for (const go of goes) card = scheduler.next(card, go.at, reviewOf(go, usual)).card;
+  return card;
+}
+
+/** Wrong: again. Right but slow: hard. Right, quick and sure: easy. Otherwise good. */
+function reviewOf({ right, calls, took, sure }: Go, usual: number): Reviewed {
+  if (right / calls < LEAST_RIGHT) return Rating.Again;
+  if (took > SLOW * usual) return Rating.Hard;
+  return right / calls >= ALL_RIGHT && sure >= SURE && took <= usual ? Rating.Easy : Rating.Good;
+}
+
+function middle(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = Math.floor(sorted.length / 2);
+  const upper = sorted[half] ?? 0;
+  return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
+}

@@ -1,0 +1,198 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import {
+  isNewer,
+  logFromCsv,
+  logFromJson,
+  logToCsv,
+  logToJson,
+  merge,
+  readRecord,
+  type LogRecord,
+} from '../quiz/index.ts';
+import type { Message } from '../units/index.ts';
+import type { CallKeeper, KeptRun } from './calls.svelte.ts';
+
+const NAME = 'toeline-calls';
+const SCHEMA = 1;
+
+interface Schema extends DBSchema {
+  /** every record once, by its id; never changed, only added and, on request, all deleted */
+  records: { key: string; value: { readonly id: string } };
+  /** the round in progress under `run` */
+  state: { key: string; value: unknown };
+}
+
+type Database = IDBPDatabase<Schema>;
+
+/** What bringing a file in came to. */
+export type BroughtIn =
+  | { readonly ok: true; readonly added: number; readonly known: number }
+  | { readonly ok: false; readonly why: Message };
+
+/**
+ * The calls of one person on one machine: kept in the browser's database, each written before its
+ * feedback is shown. Where the browser keeps nothing the calls stay in memory, that is said, and
+ * writing is tried again with every call. No call is ever changed; a slip is a record of its own.
+ */
+export class CallLog implements CallKeeper {
+  #database: Database | null = null;
+  readonly #channel: BroadcastChannel | null;
+  /** records that the database has refused so far */
+  #unwritten: readonly LogRecord[] = [];
+  /** records of a later version of the program, kept as they are */
+  #newer: readonly unknown[] = [];
+  #run: KeptRun | null = null;
+  /** the records, oldest first */
+  records = $state.raw<readonly LogRecord[]>([]);
+  /** why calls are not kept beyond this page; null while they are */
+  trouble = $state.raw<Message | null>(null);
+
+  private constructor(channel: BroadcastChannel | null) {
+    this.#channel = channel;
+    channel?.addEventListener('message', () => void this.#readAgain());
+  }
+
+  /** Opens what was kept; never fails: where nothing can be kept the log goes on in memory and says so. */
+  static async open(): Promise<CallLog> {
+    const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(NAME);
+    const log = new CallLog(channel);
+    await log.#open();
+    return log;
+  }
+
+  async #open(): Promise<void> {
+    try {
+      this.#database = await openDB<Schema>(NAME, SCHEMA, {
+        upgrade(database) {
+          database.createObjectStore('records', { keyPath: 'id' });
+          database.createObjectStore('state');
+        },
+        // a later version in another tab wants to change the database: it goes first
+        blocking: (_current, _blocked, event) => {
+          (event.target as IDBDatabase).close();
+          this.#lose({ key: 'calls_log_newer_program' });
+        },
+        terminated: () => this.#lose({ key: 'calls_log_not_kept' }),
+      });
+      await this.#readAgain();
+      const run: unknown = await this.#database.get('state', 'run');
+      this.#run = isRun(run) ? run : null;
+    } catch (error) {
+      const isLater = error instanceof DOMException && error.name === 'VersionError';
+      this.#lose({ key: isLater ? 'calls_log_newer_program' : 'calls_log_not_kept' });
+    }
+  }
+
+  #lose(why: Message): void {
+    this.#database = null;
+    this.trouble = why;
+  }
+
+  /** Takes in what another tab has written. */
+  async #readAgain(): Promise<void> {
+    const values: readonly unknown[] = (await this.#database?.getAll('records')) ?? [];
+    this.#newer = values.filter(isNewer);
+    const read = values.filter((value) => !isNewer(value)).flatMap(readOrNothing);
+    this.records = merge(read, this.#unwritten);
+  }
+
+  /** The round that a reload broke off. */
+  get run(): KeptRun | null {
+    return this.#run;
+  }
+
+  /** Records of a later version of the program, which this one can't count. */
+  get newer(): number {
+    return this.#newer.length;
+  }
+
+  async add(record: LogRecord): Promise<void> {
+    this.records = [...this.records, record];
+    await this.#write([...this.#unwritten, record]);
+  }
+
+  async #write(records: readonly LogRecord[]): Promise<void> {
+    this.#unwritten = records;
+    const database = this.#database;
+    if (database === null) {
+      this.trouble ??= { key: 'calls_log_not_kept' };
+      return;
+    }
+    try {
+      const writing = database.transaction('records', 'readwrite');
+      await Promise.all([...records.map((record) => writing.store.put(record)), writing.done]);
+      this.#unwritten = [];
+      this.trouble = null;
+      this.#channel?.postMessage('written');
+    } catch (error) {
+      const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
+      this.trouble = { key: isFull ? 'calls_log_full' : 'calls_log_not_kept' };
+    }
+  }
+
+  keepRun(run: KeptRun | null): void {
+    this.#run = run;
+    const kept =
+      run === null
+        ? this.#database?.delete('state', 'run')
+        : this.#database?.put('state', run, 'run');
+    // a round that isn't kept is only a question lost; the calls say when they aren't
+    kept?.catch(() => undefined);
+  }
+
+  exportJson = (): string => logToJson(this.records, this.#newer);
+  exportCsv = (): string => logToCsv(this.records);
+
+  /** Brings the calls of a file in, whole or not at all; what is here already is not taken twice. */
+  async bringIn(text: string): Promise<BroughtIn> {
+    const read = /^\uFEFF?\s*[{[]/u.test(text) ? logFromJson(text) : logFromCsv(text);
+    if (!read.ok) return read;
+    const here = new Set(this.records.map(({ id }) => id));
+    const fresh = read.records.filter(({ id }) => !here.has(id));
+    this.records = merge(this.records, fresh);
+    await this.#write([...this.#unwritten, ...fresh]);
+    return { ok: true, added: fresh.length, known: read.records.length - fresh.length };
+  }
+
+  /** Deletes every call for good, here and in other tabs. */
+  async clear(): Promise<void> {
+    this.#unwritten = [];
+    this.keepRun(null);
+    try {
+      await this.#database?.clear('records');
+      this.records = [];
+      this.#newer = [];
+      this.#channel?.postMessage('cleared');
+    } catch {
+      this.trouble = { key: 'calls_log_not_deleted' };
+    }
+  }
+
+  /** Lets go of the database and of other tabs. */
+  close(): void {
+    this.#database?.close();
+    this.#channel?.close();
+  }
+}
+
+/** A record that can't be read is passed over: it stays in the database as it is. */
+function readOrNothing(value: unknown): readonly LogRecord[] {
+  try {
+    return [readRecord(value)];
+  } catch {
+    return [];
+  }
+}
+
+/** A round as this version keeps it; what another version kept is not gone on with. */
+function isRun(value: unknown): value is KeptRun {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'version' in value &&
+    value.version === 1 &&
+    'spec' in value &&
+    'sheet' in value &&
+    'way' in value
+  );
+}
