@@ -27,10 +27,14 @@ const throats = [
 /** A throat, or a size by its triangle, is one fault by several measures. */
 const oneFault: readonly (readonly Fault[])[] = [throats];
 
-/** A weld with a short leg is short of throat and size by the geometry of its triangle. */
+/**
+ * What a fault brings with it: a short leg is short of throat and size by the geometry of its
+ * triangle; metal that rolls over a toe leaves it at a sharp angle.
+ */
 const follows: Readonly<Partial<Record<Fault, readonly Fault[]>>> = {
   'leg.min': [...throats, 'contactLeg.min'],
   'contactLeg.min': ['effectiveThroat.min'],
+  'overlap.max': ['toeAngle.min'],
 };
 
 /** Whether a joint with the first fault may have the other by the same cause, so that both are a right answer. */
@@ -42,14 +46,17 @@ export function isOneWith(fault: Fault, other: Fault): boolean {
 
 /** Faults that an eye takes for one another; common practice, no source. */
 const lookAlikes: readonly (readonly Fault[])[] = [
-  ['undercut.max', 'overlap.max', 'toeAngle.min'],
+  ['undercut.max', 'overlap.max'],
+  ['undercut.max', 'toeAngle.min'],
   ['undercut.max', 'underfill.max'],
-  ['convexity.max', 'toeAngle.min', 'overlap.max', 'isoscelesThroat.max'],
+  ['convexity.max', 'toeAngle.min', 'isoscelesThroat.max'],
+  ['convexity.max', 'overlap.max'],
   ['concavity.max', ...throats, 'undercut.max'],
   ['leg.min', 'legDifference.max', ...throats],
   ['leg.max', 'legDifference.max', 'isoscelesThroat.max'],
   ['leg.min', 'contactLeg.min', 'rootGap.max'],
-  ['faceReinforcement.max', 'toeAngle.min', 'overlap.max', 'capPastGroove.max'],
+  ['faceReinforcement.max', 'toeAngle.min', 'capPastGroove.max'],
+  ['faceReinforcement.max', 'overlap.max'],
   ['rootConcavity.max', 'incompletePenetration.max', 'jointThickness.min', 'rootUndercut.max'],
   ['rootReinforcement.max', 'rootConcavity.max'],
   ['underfill.max', 'capPastGroove.min', 'rootConcavity.max'],

@@ -2,7 +2,8 @@ import type { Criterion, JobSheet } from '../limits/index.ts';
 import { measurementCatalogue, measurementIds } from '../measure/index.ts';
 import { scaleOf } from './distance.ts';
 import { atDistance } from './draw/draw-question.ts';
-import { referable } from './draw/refer.ts';
+import type { Patience } from './draw/pair.ts';
+import { mayBeOpen, referable } from './draw/refer.ts';
 import type { LimitSet } from './limit-set.ts';
 import { quantityOf } from './quantity.ts';
 import type { EyeScale, SectionView } from './question.ts';
@@ -23,13 +24,15 @@ export interface SheetSkill extends Skill {
 
 /** Distances that are tried, each as a step further. */
 const steps: Readonly<Record<EyeScale, readonly number[]>> = {
-  ratio: [0.1, 0.2, 0.35, 0.5, 0.7],
-  deg: [0.5, 1, 2, 4, 7, 10, 15],
-  mm: [0.1, 0.3, 0.6, 1, 1.5, 2],
+  ratio: [0.2, 0.35, 0.6],
+  deg: [0.5, 1, 2, 4, 8, 12],
+  mm: [0.4, 1, 2],
 };
-/** A skill is offered where each of these seeds gives a question within so many forms. */
-const SEEDS = [11, 12, 13];
-const FORMS = 60;
+/** The first of all, on any scale. */
+const NEAR = 0.1;
+/** A skill is offered where each of these seeds gives a question. */
+const SEEDS = [11, 12];
+const patience: Patience = { forms: 80, tried: 14 };
 
 const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
 
@@ -51,18 +54,24 @@ export function skillsOf(sheet: JobSheet, limits: LimitSet): readonly SheetSkill
 
 function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | null {
   const [settled, open] = [settledSheet(sheet), openSheet(sheet)];
-  const at = (seed: number, away: number) => atDistance(seed, away, skill, settled, limits, FORMS);
-  const first = at(SEEDS[0] as number, 0.1);
-  const refers = SEEDS.every((seed) => referable(seed, skill, open, limits, FORMS) !== null);
-  if (first === null && !refers) return null;
-  const scale = first === null ? 'ratio' : scaleOf(first.decisive);
-  let reach = 0;
-  for (const step of first === null ? [] : steps[scale]) {
-    if (!SEEDS.every((seed) => at(seed, step) !== null)) break;
-    reach = step;
-  }
-  if (reach === 0 && !refers) return null;
-  return { ...skill, scale, reach, refers, views: viewsOf(skill, sheet) };
+  const at = (seed: number, away: number) =>
+    atDistance(seed, away, skill, settled, limits, patience);
+  const first = at(SEEDS[0] as number, NEAR);
+  const scale = first ? scaleOf(first.decisive) : 'ratio';
+  const refers =
+    mayBeOpen(skill, open, limits) &&
+    SEEDS.every((seed) => referable(seed, skill, open, limits, patience) !== null);
+  const settles = first !== null && SEEDS.every((seed) => at(seed, NEAR) !== null);
+  if (!settles && !refers) return null;
+  const far = settles ? steps[scale].findIndex((step) => at(SEEDS[0] as number, step) === null) : 0;
+  const reach = steps[scale].at(far < 0 ? -1 : far - 1) ?? 0;
+  return {
+    ...skill,
+    scale,
+    reach: settles ? (far === 0 ? NEAR : reach) : 0,
+    refers,
+    views: viewsOf(skill, sheet),
+  };
 }
 
 /** What the sheet and the set put a limit to, whether or not it can be asked by itself. */

@@ -5,13 +5,17 @@ import { faultOf, isOneWith } from '../quantity.ts';
 import type { Evaluated } from './evaluate.ts';
 
 /**
- * How far inside its limit whatever isn't asked about stands at least: an eighth of the limit, 3
- * degrees, or nothing at all where nothing is permitted. Two to three scatters of a trained eye; our
- * own choice.
+ * How far inside its limit whatever isn't asked about stands at least: a tenth of the limit, 2.5
+ * degrees, or nothing at all where nothing is permitted. Our own choice, about two scatters of a
+ * trained eye.
  */
-export const comfort: Readonly<Record<EyeScale, number>> = { ratio: 0.12, deg: 3, mm: 0 };
-/** Between two limits: at most this share of the room between them. */
-const SHARE = 0.35;
+export const comfort: Readonly<Record<EyeScale, number>> = { ratio: 0.1, deg: 2.5, mm: 0 };
+/** Of a length at most so much, mm: across a thick plate a tenth would be far. */
+const MOST_MM = 0.8;
+/** Across a weld a plate's own thickness is the most there is: next to nothing to spare, as a ratio. */
+const THICKNESS = 0.005;
+/** Between two limits, or between a greatest angle and none: at most this share of the room. */
+const SHARE = 0.3;
 /** Rounding in a distance. */
 const ROUNDING = 1e-7;
 
@@ -36,11 +40,17 @@ export function binding(
 /** How far inside a check has to stand to be out of question, on its own scale. */
 export function comfortOf(check: ComparedCheck, checks: readonly Check[]): number {
   const scale = scaleOf(check);
-  const facing = binding(checks, check.measurement, check.sense === 'max' ? 'min' : 'max');
-  if (facing === null || scale === 'mm') return comfort[scale];
+  if (scale === 'mm') return 0;
+  const { sense, limit } = check;
+  if (check.measurement === 'jointThickness') return THICKNESS;
+  const usual = scale === 'ratio' ? Math.min(comfort.ratio, MOST_MM / limit) : comfort.deg;
+  const facing = binding(checks, check.measurement, sense === 'max' ? 'min' : 'max');
+  if (facing === null) {
+    return scale === 'deg' && sense === 'max' ? Math.min(usual, SHARE * limit) : usual;
+  }
   // how far a value on the facing limit would stand inside this one
   const room = -distanceOf({ ...check, measured: facing.limit });
-  return Math.min(comfort[scale], Math.max(0, SHARE * room));
+  return Math.min(usual, Math.max(0, SHARE * room));
 }
 
 /**
@@ -57,13 +67,16 @@ export function intruders(
   return checks.filter((check) => {
     const same = check.measurement === decisive.measurement && check.sense === decisive.sense;
     if (!isCompared(check)) {
-      // nothing about the decisive measurement may be left open, nor anything that wasn't before
-      return check.measurement === decisive.measurement || !unsettledBefore.has(check.id);
+      // nothing about the decisive measurement may be left open, nor anything else that is there and wasn't open before
+      const isThere = check.sense === 'min' || (check.measured ?? 0) !== 0;
+      if (check.measurement === decisive.measurement) return true;
+      return isThere && !unsettledBefore.has(check.id);
     }
     const distance = distanceOf(check);
     if (same) return distance > out + ROUNDING;
     if (isOneWith(own, faultOf(check))) {
-      return distance > Math.max(out, -comfortOf(check, checks)) + ROUNDING;
+      const isAlongside = out > 0 && scaleOf(check) !== scaleOf(decisive);
+      return !isAlongside && distance > Math.max(out, -comfortOf(check, checks)) + ROUNDING;
     }
     // a root that nobody can see is no question about this joint
     if (check.call === 'refer' && !isHidden(check)) return true;

@@ -10,7 +10,7 @@ import { openSheet, settledSheet } from '../settle.ts';
 import { skillOf } from '../skill-id.ts';
 import type { Skill } from '../skill.ts';
 import { choicesFor } from './choices.ts';
-import { drawPlaced, type Placed } from './pair.ts';
+import { drawPlaced, type Patience, type Placed } from './pair.ts';
 import { referable } from './refer.ts';
 
 /**
@@ -27,10 +27,32 @@ export function drawQuestion(spec: QuestionSpec, sheet: JobSheet, limits: LimitS
   const own = asked === 'refer' ? openSheet(sheet) : settledSheet(sheet);
   const placed =
     asked === 'refer'
-      ? referable(seed, skill, own, limits)
-      : atDistance(seed, asked, skill, own, limits);
+      ? referable(seed, skill, own, limits, thorough)
+      : nearest(seed, asked, skill, own, limits);
   if (placed === null) throw new QuizError({ key: 'calls_error_not_on_this_sheet' });
   return questionOf(spec, own, skill, placed);
+}
+
+/** Enough for what one form in fifty can show. */
+const thorough: Patience = { forms: 1600, tried: 400 };
+const quick: Patience = { forms: 200, tried: 50 };
+/** What can't stand so far from its limit is asked nearer, each time by this share. */
+const NEARER = 0.7;
+const MOST_TIMES = 6;
+
+/** A joint at the asked distance, or as near to it as there is one on this sheet. */
+function nearest(
+  seed: number,
+  asked: number,
+  skill: Skill,
+  sheet: JobSheet,
+  limits: LimitSet,
+): Placed | null {
+  for (let times = 0; times < MOST_TIMES; times++) {
+    const placed = atDistance(seed, asked * NEARER ** times, skill, sheet, limits, quick);
+    if (placed !== null) return placed;
+  }
+  return atDistance(seed, asked * NEARER ** MOST_TIMES, skill, sheet, limits, thorough);
 }
 
 /**
@@ -43,14 +65,11 @@ export function atDistance(
   skill: Skill,
   sheet: JobSheet,
   limits: LimitSet,
-  forms?: number,
+  patience: Patience,
 ): Placed | null {
   const away = Math.abs(asked);
-  const both = drawPlaced(
-    seed,
-    { skill, sheet, limits, distances: () => [away, -away], suits: isSettled },
-    forms,
-  );
+  const wanted = { skill, sheet, limits, distances: () => [away, -away], suits: isSettled };
+  const both = drawPlaced(seed, wanted, patience);
   return both?.[asked > 0 ? 0 : 1] ?? null;
 }
 

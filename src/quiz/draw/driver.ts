@@ -25,6 +25,8 @@ export interface Aim {
   /** about where the limit is, mm or degrees */
   readonly limit: number;
   readonly sheet: JobSheet;
+  /** about how high a cap may be, mm */
+  readonly capMost: number;
 }
 
 type Choose = (aim: Aim, joint: Joint, chance: Random) => Driver;
@@ -119,9 +121,15 @@ const fillets: Readonly<Record<string, Choose>> = {
   leg: sided('leg'),
   contactLeg: (_, joint) => field(joint, 'leg2'),
   legDifference: (_, joint, chance) => {
-    const longer = happens(chance, 0.5) ? 1 : 2;
-    const other = numberIn(joint, `leg${3 - longer}`);
-    return field(joint, `leg${longer}`, { zero: other, low: 0 });
+    const [longer, other] = happens(chance, 0.5) ? ['leg1', 'leg2'] : ['leg2', 'leg1'];
+    const [low, high] = [0, boundsOf('fillet', longer)[1]];
+    return {
+      ...field(joint, longer, { low }),
+      high,
+      place: (at, x) =>
+        withFields(at, { [longer]: within('fillet', longer, numberIn(at, other) + x) }),
+      read: (at) => numberIn(at, longer) - numberIn(at, other),
+    };
   },
   sizeEqual: hollowFace,
   sizePair: hollowFace,
@@ -169,15 +177,14 @@ const butts: Readonly<Record<string, Choose>> = {
   jointThickness: (_, joint) =>
     field(joint, 'rootHeight', { before: { backing: 'none', rootHeight: -0.6 } }),
   capPastGroove: sided('capPast', (side) => ({ [`capDrop${side}`]: 0 })),
-  toeAngle: (_, joint, chance) =>
-    happens(chance, 0.5)
-      ? field(joint, 'capHeight', { slope: -12, before: { capDip: 0 } })
-      : field(joint, 'crownShift', {
-          sign: eitherWay(chance),
-          low: 0,
-          slope: -60,
-          before: { capDip: 0 },
-        }),
+  toeAngle: ({ capMost }, joint, chance) =>
+    field(joint, 'crownShift', {
+      sign: eitherWay(chance),
+      low: 0,
+      slope: -60,
+      // a high cap with its crown to one side: steep at that toe and no higher than it may be
+      before: { capDip: 0, capHeight: between(chance, 0.72, 0.86) * capMost },
+    }),
   undercut: undercut('undercut'),
   rootUndercut: undercut('rootUndercut'),
   overlap: sided('overlap', (side) => ({ [`undercut${side}Depth`]: 0, [`capDrop${side}`]: 0 })),

@@ -3,11 +3,12 @@ import type { Check } from '../../limits/index.ts';
 import { isCompared, valueAt } from '../distance.ts';
 import { quantityOf, sideOf } from '../quantity.ts';
 import { between, type Random } from '../random.ts';
-import { comfort, comfortOf, type ComparedCheck } from './comfort.ts';
+import { comfortOf, type ComparedCheck } from './comfort.ts';
+import type { Evaluated } from './evaluate.ts';
 import { numberIn, within, type Fields } from './joint-fields.ts';
 
-/** A change of the joint that takes one check further inside. */
-type Mend = (joint: Joint, check: ComparedCheck, more: number) => Fields;
+/** A change of the joint that takes one check further inside by `more`, or several to choose from. */
+type Mend = (joint: Joint, check: ComparedCheck, more: number) => Fields | readonly Fields[];
 
 const scaled =
   (...names: readonly string[]): Mend =>
@@ -31,22 +32,42 @@ const straight =
     return { [field]: within(joint.kind, field, numberIn(joint, field) + value - check.measured) };
   };
 
+/** The leg in question, or where it may not be touched the other by as much. */
+const ownLeg: Mend = (joint, check, more) => {
+  const own = straight('leg#')(joint, check, more) as Fields;
+  const side = sideOf(check.measurement) ?? 1;
+  const moved = Number(own[`leg${side}`]) - numberIn(joint, `leg${side}`);
+  return [own, { [`leg${3 - side}`]: numberIn(joint, `leg${3 - side}`) + moved }];
+};
+
 const bothLegs =
-  (times: number): Mend =>
-  (joint) => ({
+  (times: number) =>
+  (joint: Joint): Fields => ({
     leg1: within('fillet', 'leg1', numberIn(joint, 'leg1') * times),
     leg2: within('fillet', 'leg2', numberIn(joint, 'leg2') * times),
   });
 
-const fuller: Mend = (joint, check, more) => ({
-  ...bothLegs(1.06)(joint, check, more),
+const fuller = (joint: Joint): Fields => ({
+  ...bothLegs(1.06)(joint),
   ...(numberIn(joint, 'convexity') < 0 ? { convexity: numberIn(joint, 'convexity') / 2 } : {}),
 });
 
-const nearerLegs: Mend = (joint) => {
+/** Either leg brought so near to the other that they differ by no more than is well inside. */
+const nearerLegs: Mend = (joint, check, more) => {
   const [leg1, leg2] = [numberIn(joint, 'leg1'), numberIn(joint, 'leg2')];
-  return { leg1: 0.7 * leg1 + 0.3 * leg2, leg2: 0.3 * leg1 + 0.7 * leg2 };
+  const apart = Math.sign(leg1 - leg2) * valueAt(-more, check);
+  return [{ leg1: leg2 + apart }, { leg2: leg1 - apart }];
 };
+
+/** Either bevel turned so that together they make what is well inside. */
+const otherBevel =
+  (name: string): Mend =>
+  (joint, check, more) => {
+    const turn = valueAt(-more, check) - check.measured;
+    return ['2', '1'].map((side) => ({
+      [`${name}${side}`]: numberIn(joint, `${name}${side}`) + turn,
+    }));
+  };
 
 const flatter: Mend = (joint) =>
   joint.kind === 'fillet'
@@ -54,7 +75,7 @@ const flatter: Mend = (joint) =>
     : { capHeight: joint.capHeight * 0.75, crownShift: joint.crownShift / 2, capDip: 0 };
 
 const mends: Readonly<Record<string, Mend>> = {
-  leg: straight('leg#'),
+  leg: ownLeg,
   contactLeg: straight('leg2'),
   legDifference: nearerLegs,
   sizeEqual: fuller,
@@ -63,8 +84,7 @@ const mends: Readonly<Record<string, Mend>> = {
   actualThroat: fuller,
   effectiveThroat: fuller,
   deepThroat: fuller,
-  isoscelesThroat: (joint, check, more) =>
-    check.sense === 'min' ? fuller(joint, check, more) : bothLegs(0.94)(joint, check, more),
+  isoscelesThroat: (joint, { sense }) => (sense === 'min' ? fuller(joint) : bothLegs(0.94)(joint)),
   convexity: scaled('convexity'),
   concavity: scaled('convexity', 'reverseCurve'),
   toeAngle: flatter,
@@ -85,8 +105,16 @@ const mends: Readonly<Record<string, Mend>> = {
   capPastGroove: straight('capPast#'),
   bevelAngle: straight('bevelAngle#'),
   rootBevelAngle: straight('rootBevelAngle#'),
+  grooveAngle: otherBevel('bevelAngle'),
+  rootGrooveAngle: otherBevel('rootBevelAngle'),
   rootOpening: straight('rootOpening'),
 };
+
+/** A check that came too near its limit, on the joint where it did. */
+export interface Intruding {
+  readonly check: Check;
+  readonly on: Evaluated;
+}
 
 /**
  * Changes that take what came too near its limit back inside, without touching what decides; null
@@ -94,24 +122,26 @@ const mends: Readonly<Record<string, Mend>> = {
  */
 export function mend(
   chance: Random,
-  joint: Joint,
-  intruding: readonly (readonly [Check, readonly Check[]])[],
+  intruding: readonly Intruding[],
   kept: readonly string[],
 ): Fields | null {
   let changed: Fields = {};
-  for (const [check, checks] of intruding) {
-    const change = isCompared(check) ? mends[quantityOf(check.measurement)] : undefined;
+  for (const { check, on } of intruding) {
+    const change = mends[quantityOf(check.measurement)];
     if (change === undefined || !isCompared(check)) return null;
-    const room = Math.min(comfort.ratio, comfortOf(check, checks));
-    const more =
-      check.unit === 'deg'
-        ? comfortOf(check, checks) + between(chance, 0.1, 1)
-        : room * between(chance, 1.1, 1.6);
-    const free = Object.entries(change(joint, check, more)).filter(
-      ([name, value]) => !kept.includes(name) && value !== Reflect.get(joint, name),
-    );
-    if (free.length === 0) return null;
-    changed = { ...changed, ...Object.fromEntries(free) };
+    const more = comfortOf(check, on.checks) * between(chance, 1.1, 1.5);
+    const ways = [change(on.joint, check, more)].flat() as readonly Fields[];
+    const free = ways.map((fields) => without(fields, kept, on.joint));
+    const way = free.find((fields) => Object.keys(fields).length > 0);
+    changed = { ...changed, ...way };
   }
-  return changed;
+  return Object.keys(changed).length > 0 ? changed : null;
 }
+
+/** What of a change is new to the joint and may be touched. */
+const without = (fields: Fields, kept: readonly string[], joint: Joint): Fields =>
+  Object.fromEntries(
+    Object.entries(fields).filter(
+      ([name, value]) => !kept.includes(name) && value !== Reflect.get(joint, name),
+    ),
+  );

@@ -34,9 +34,14 @@ export interface Wanted {
   readonly suits: (placed: Placed, distance: number) => boolean;
 }
 
-/** Forms that are tried for one question, and how often each is mended. */
-const MOST_FORMS = 60;
-const MOST_MENDS = 6;
+/** How often each form is mended. */
+const MOST_MENDS = 5;
+
+/** Forms that are tried before a joint is given up: of all, and of those that have the check in question. */
+export interface Patience {
+  readonly forms: number;
+  readonly tried: number;
+}
 
 /**
  * Joints at each of the wanted distances that differ in nothing but what drives the measurement:
@@ -46,17 +51,20 @@ const MOST_MENDS = 6;
 export function drawPlaced(
   seed: number,
   wanted: Wanted,
-  forms = MOST_FORMS,
+  { forms, tried }: Patience,
 ): readonly Placed[] | null {
   const chance = random(seed);
-  for (let form = 0; form < forms; form++) {
+  let failed = 0;
+  for (let form = 0; form < forms && failed < tried; form++) {
     const placed = onOneForm(chance, wanted);
+    if (placed === 'nothingToAsk') continue;
     if (placed !== null) return placed;
+    failed++;
   }
   return null;
 }
 
-function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | null {
+function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | 'nothingToAsk' | null {
   const { skill, sheet, limits } = wanted;
   const drawn: Joint = (skill.kind === 'fillet' ? filletForm : buttForm)(
     chance,
@@ -64,13 +72,13 @@ function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | null {
     skill.stage,
   );
   const plain = evaluate(drawn, sheet, limits);
-  if (plain === null) return null;
-  const flaws = smallFlaws(chance, drawn, plain.checks);
+  if (plain === null) return 'nothingToAsk';
+  const flaws = smallFlaws(chance, drawn, plain.checks, isOfThroat(skill));
   let base: Joint = withFields(drawn, flaws);
   const sample = aimAt(chance, skill, plain) ?? rarely(chance, wanted, base);
-  if (sample === null) return null;
-  const driver = driverOf({ ...sample, sheet }, base, chance);
-  if (driver === null) return null;
+  if (sample === null) return 'nothingToAsk';
+  const driver = driverOf({ ...sample, sheet, capMost: capMost(plain) }, base, chance);
+  if (driver === null) return 'nothingToAsk';
   base = withFields(base, driver.before);
   const open = new Set(
     plain.checks.filter(({ call }) => call === 'notAssessed').map(({ id }) => id),
@@ -80,17 +88,27 @@ function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | null {
     const placed = placeAll(base, driver, sample, distances, wanted);
     if (placed === null) return null;
     const intruding = placed.flatMap((one) =>
-      intruders(one, one.decisive, open).map((check) => [check, one.checks] as const),
+      intruders(one, one.decisive, open).map((check) => ({ check, on: one })),
     );
     if (intruding.length === 0) {
       return placed.every((one, i) => wanted.suits(one, distances[i] as number)) ? placed : null;
     }
-    const change = mend(chance, base, intruding, driver.fields);
+    const change = mend(chance, intruding, driver.fields);
     if (change === null) return null;
     base = withFields(base, change);
   }
   return null;
 }
+
+/** A cap that nobody limits is about so high, mm; common practice, no source. */
+const CAP = 3;
+
+const capMost = ({ checks }: Evaluated): number =>
+  Math.min(4, binding(checks, 'faceReinforcement.higher', 'max')?.limit ?? CAP);
+
+/** A throat is only ever short where the legs have little to spare. */
+const isOfThroat = ({ quantity, sense }: Skill): boolean =>
+  sense === 'min' && /Throat$|^size/u.test(quantity);
 
 /** One of the checks that the skill is about, of either toe or plate. */
 function aimAt(chance: Random, { quantity, sense }: Skill, { checks }: Evaluated): Target | null {
@@ -111,6 +129,7 @@ function rarely(chance: Random, wanted: Wanted, base: Joint): Target | null {
     sense: skill.sense,
     limit: 1,
     sheet,
+    capMost: CAP,
   };
   const before = driverOf(guessed, base, chance)?.before;
   if (before === undefined || Object.keys(before).length === 0) return null;

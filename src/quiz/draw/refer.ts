@@ -2,8 +2,9 @@ import type { JobSheet } from '../../limits/index.ts';
 import { scaleOf } from '../distance.ts';
 import type { LimitSet } from '../limit-set.ts';
 import { between, happens, type Random } from '../random.ts';
+import { quantityOf } from '../quantity.ts';
 import type { Skill } from '../skill.ts';
-import { drawPlaced, type Placed, type Target } from './pair.ts';
+import { drawPlaced, type Patience, type Placed, type Target } from './pair.ts';
 
 /** Inside the limit by so much a short imperfection is looked for, on the scale of its limit. */
 const SHORT = { ratio: [-0.7, -0.03], deg: [-12, -1], mm: [0, 0] } as const;
@@ -19,7 +20,7 @@ export function referable(
   skill: Skill,
   sheet: JobSheet,
   limits: LimitSet,
-  forms?: number,
+  patience: Patience,
 ): Placed | null {
   const wanted = {
     skill,
@@ -28,7 +29,23 @@ export function referable(
     distances: openPlace,
     suits: ({ decisive }: Placed) => decisive.call === 'refer',
   };
-  return drawPlaced(seed, wanted, forms)?.[0] ?? null;
+  return drawPlaced(seed, wanted, patience)?.[0] ?? null;
+}
+
+/** Whether the sheet leaves anything open about such a quantity at all. */
+export function mayBeOpen(
+  { quantity, kind }: Skill,
+  sheet: JobSheet,
+  { criteria }: LimitSet,
+): boolean {
+  if (sheet.guard.factor > 0 || (kind === 'butt' && !sheet.rootAccessible)) return true;
+  return (
+    sheet.extent === 'unknown' &&
+    criteria.some(
+      ({ short, measurements }) =>
+        short === true && measurements.map(quantityOf).includes(quantity),
+    )
+  );
 }
 
 function openPlace(target: Target, chance: Random): readonly number[] {

@@ -12,7 +12,12 @@ const OFTEN = 0.4;
  * What is amiss with a sound joint without counting: a share of what the sheet permits. Among it what
  * looks bad and is good: a dip in a cap that stays above the plate, a steep toe, a gap.
  */
-export function smallFlaws(chance: Random, joint: Joint, checks: readonly Check[]): Fields {
+export function smallFlaws(
+  chance: Random,
+  joint: Joint,
+  checks: readonly Check[],
+  scant: boolean,
+): Fields {
   /** at most how much there may be, comfortably; 0 where nothing is permitted, `else` where nothing is said */
   const most = (measurement: Check['measurement'], otherwise: number): number => {
     const check = binding(checks, measurement, 'max');
@@ -37,9 +42,11 @@ export function smallFlaws(chance: Random, joint: Joint, checks: readonly Check[
         ? { rootGap: some('rootGap', 0.8) }
         : { rootGap: some('rootGap', 1) };
     if (joint.stage === 'fitUp') return gap;
+    const legs = scant || happens(chance, 0.3) ? scantLegs(chance, checks) : {};
     const wave = happens(chance, 0.2) ? between(chance, -0.4, 0.4) : 0;
     return {
       ...gap,
+      ...legs,
       ...groove('undercut1', 'undercut1'),
       ...groove('undercut2', 'undercut2'),
       reverseCurve: Math.abs(wave) < 0.1 ? 0 : wave,
@@ -64,4 +71,16 @@ export function smallFlaws(chance: Random, joint: Joint, checks: readonly Check[
     // its bottom stays above the plates
     capDip: happens(chance, 0.3) ? between(chance, 0.2, 0.6) * joint.capHeight : 0,
   };
+}
+
+/** Legs as near what is asked at least as can be without being in question. */
+function scantLegs(chance: Random, checks: readonly Check[]): Fields {
+  return Object.fromEntries(
+    (['leg1', 'leg2'] as const).flatMap((leg) => {
+      const check = binding(checks, leg, 'min');
+      if (check === null) return [];
+      const over = comfortOf(check, checks) * between(chance, 1.1, 2.4);
+      return [[leg, within('fillet', leg, valueAt(-over, check))]];
+    }),
+  );
 }
