@@ -3,6 +3,7 @@ import {
   drawQuestion,
   gradeAnswer,
   QuizError,
+  skillsOf,
   type Answer,
   type CallRecord,
   type Grade,
@@ -82,6 +83,7 @@ export class CallsSession {
   readonly #world: World;
   #shownAt = 0;
   #quietUntil = 0;
+  #pausedAt = 0;
 
   sheet: JobSheet;
   limits: CompiledLimitSet;
@@ -97,6 +99,10 @@ export class CallsSession {
   /** a call is being written */
   writing = $state.raw(false);
   slipped = $state.raw(false);
+  /** the question is put away for a while */
+  paused = $state.raw(false);
+  /** a call of an ended run is looked at again */
+  reviewing = $state.raw(false);
   /** why no question could be drawn */
   trouble = $state.raw<Message | null>(null);
 
@@ -113,6 +119,12 @@ export class CallsSession {
     this.limits = on.limits;
   }
 
+  /** Whether the sheet may leave this skill open: then there are three answers, whatever the truth. */
+  get refers(): boolean {
+    return skillsOf(this.sheet, this.limits).some(
+      ({ id, refers }) => refers && id === this.question?.spec.skill,
+    );
+  }
   /** px per mm that this run is drawn at, near which each section is to be; null before the first call */
   readonly heldScale = $derived(this.done[0]?.pxPerMm ?? null);
   /** Whether feedback waits for the end: a test is no lesson. */
@@ -144,6 +156,10 @@ export class CallsSession {
   next(): void {
     const { run } = this;
     if (run === null || this.writing) return;
+    if (this.reviewing) {
+      this.#end();
+      return;
+    }
     if (run.length !== null && this.done.length >= run.length) {
       this.#end();
       return;
@@ -169,6 +185,7 @@ export class CallsSession {
     this.trouble = null;
     this.made = null;
     this.slipped = false;
+    this.paused = false;
     this.draft = { sure: this.draft.sure };
     this.#shownAt = this.#world.clock();
     if (this.run !== null)
@@ -178,13 +195,34 @@ export class CallsSession {
 
   #end(): void {
     this.ended = true;
+    this.reviewing = false;
     this.made = null;
     this.#keeper.keepRun(null);
   }
 
+  /** Shows a call of this run again, once the run has ended: a test's feedback. */
+  review(record: CallRecord): void {
+    if (!this.ended) return;
+    this.question = drawQuestion(record.spec, this.sheet, this.limits);
+    this.made = { record, grade: gradeAnswer(this.question, record.answer, this.limits) };
+    this.slipped = this.#keeper.records.some(
+      (other) => other.kind === 'slip' && other.call === record.id,
+    );
+    this.reviewing = true;
+    this.ended = false;
+  }
+
+  /** Puts the question away for a while, or takes it up again: the time between counts for nothing. */
+  pause(on: boolean): void {
+    if (on === this.paused || this.question === null || this.made !== null) return;
+    if (on) this.#pausedAt = this.#world.clock();
+    else this.#shownAt += this.#world.clock() - this.#pausedAt;
+    this.paused = on;
+  }
+
   /** Highlights a call; the same one again is meant. */
   call(call: Answer['call']): boolean {
-    if (this.question === null || this.made !== null) return false;
+    if (this.question === null || this.made !== null || this.paused) return false;
     if (this.draft.call === call) return this.ready;
     this.draft = { call, sure: this.draft.sure };
     if (call !== 'reject') this.draft = { call, fault: null, sure: this.draft.sure };
@@ -248,12 +286,19 @@ export class CallsSession {
     if (this.made === null) this.next();
   }
 
-  /** Stops; what was called is kept. */
+  /** Ends the run before its time: to what it came to, or straight back where no call was made. */
+  finish(): void {
+    if (this.done.length === 0) this.stop();
+    else this.#end();
+  }
+
+  /** Leaves the run; what was called is kept. */
   stop(): void {
     this.run = null;
     this.question = null;
     this.made = null;
     this.ended = false;
+    this.reviewing = false;
     this.trouble = null;
     this.#keeper.keepRun(null);
   }

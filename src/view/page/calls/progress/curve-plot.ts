@@ -48,6 +48,8 @@ export interface CurvePlot {
 const MOST_MARKS = 9;
 const FEWEST_IN_A_MARK = 4;
 const POINTS = 80;
+/** Room for one figure under the plot, px. */
+const TICK_ROOM = 62;
 
 /** Lays out a person's curve for one skill: inside the limit on the left, past it on the right. */
 export function curvePlot(
@@ -75,7 +77,10 @@ export function curvePlot(
     curve: fitted === null ? '' : curvePath(fitted, reach, across, up),
     limit: across(0),
     half: fitted === null ? null : across(fitted.bias),
-    ticks: ticksOf(reach, scale).map(({ distance, past }) => ({ at: across(distance), past })),
+    ticks: ticksOf(reach, scale, width / TICK_ROOM).map(({ distance, past }) => ({
+      at: across(distance),
+      past,
+    })),
     rows: [0, 0.5, 1].map((share) => ({ share, y: up(share) })),
   };
 }
@@ -118,9 +123,12 @@ function curvePath(
 function ticksOf(
   reach: number,
   scale: EyeScale,
+  at: number,
 ): readonly { readonly distance: number; readonly past: number }[] {
   const most = scale === 'ratio' ? 100 * (Math.exp(reach) - 1) : reach;
-  const figures = scaleLinear([-most, most], [0, 1]).ticks(7);
+  const figures = scaleLinear([-most, most], [0, 1]).ticks(
+    Math.min(7, Math.max(3, Math.floor(at))),
+  );
   return figures
     .map((past) => ({ past, distance: scale === 'ratio' ? Math.log(1 + past / 100) : past }))
     .filter(({ distance }) => Number.isFinite(distance) && Math.abs(distance) <= reach);

@@ -11,10 +11,10 @@ import type { SkillLimit } from './skill-eye.ts';
 type Told = Pick<Wording, 'say' | 'quantity'>;
 
 /** A share of a limit with no more figures than it can bear: 3.4 %, 12 %. */
-export const percentText = (percent: number, { say }: Told): string => {
+export const percentText = (percent: number, wording: Told): string => {
   const size = Math.abs(percent);
   const figure = size < 10 ? Math.round(size * 10) / 10 : Math.round(size);
-  return say('calls_eye_percent', { amount: figure });
+  return wording.say('calls_eye_percent', { amount: figure });
 };
 
 /** How far a place on the eye's scale lies off the limit: in per cent of it, else as the amount alone. */
@@ -52,10 +52,13 @@ export function biasText(
   wording: Told,
 ): string | null {
   if (bias === null) return null;
-  const said = wording.say(`calls_eye_bias_${verdict ?? 'open'}`, {
-    ...offLimit(bias.value, scale, limit, wording),
-    limit: { value: limit.limit, unit: limit.unit },
-  });
+  const said = wording.say(
+    `calls_eye_bias_${verdict ?? 'open'}${scale === 'ratio' ? '' : '_plain'}`,
+    {
+      ...offLimit(bias.value, scale, limit, wording),
+      limit: { value: limit.limit, unit: limit.unit },
+    },
+  );
   const range = wording.say('calls_eye_bias_range', {
     low: sidedText(bias.low, scale, limit, wording),
     high: sidedText(bias.high, scale, limit, wording),
@@ -78,7 +81,7 @@ export function scatterText(
     at.percent === null
       ? wording.quantity(at.amount[name], at.unit)
       : percentText(at.percent[name], wording);
-  return wording.say('calls_eye_scatter_is', {
+  return wording.say(at.percent === null ? 'calls_eye_scatter_plain' : 'calls_eye_scatter_is', {
     percent: figure('value'),
     low: figure('low'),
     high: figure('high'),
