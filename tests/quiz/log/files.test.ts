@@ -1,0 +1,207 @@
+import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import {
+  logFromCsv,
+  logFromJson,
+  logToCsv,
+  logToJson,
+  merge,
+  readRecord,
+  ways,
+  type LogFile,
+  type LogRecord,
+} from '../../../src/quiz/index.ts';
+import { LogError } from '../../../src/quiz/log/log-error.ts';
+import { migrated } from '../../../src/quiz/log/read-record.ts';
+import { runs } from '../../runs.ts';
+import { callWith, slipOf } from '../any-call.ts';
+
+const recordsOf = (file: LogFile): readonly LogRecord[] => {
+  if (!file.ok) throw new Error(file.why.key);
+  return file.records;
+};
+const keyOf = (file: LogFile): string => (file.ok ? 'taken' : file.why.key);
+
+/** Any record that a log may hold, texts with what trips a table or a spreadsheet up. */
+const awkward = fc.oneof(
+  fc.constantFrom('=1+1', '+a', '-b', '@c', "'quoted", 'a,b', 'a "b"', 'line\nfeed', 'ähm', '-3'),
+  fc.string({ minLength: 1, maxLength: 40 }),
+);
+/** A number to either side of none; a file knows no minus nothing. */
+const finite = (most: number) =>
+  fc.double({ min: -most, max: most, noNaN: true }).map((number) => number + 0);
+const anyCall = fc
+  .record({
+    id: awkward,
+    run: awkward,
+    limitSet: awkward,
+    at: fc.date({ min: new Date(0), max: new Date(4e12), noInvalidDate: true }),
+    way: fc.constantFrom(...ways),
+    distance: fc.oneof(fc.constant(-Infinity), finite(5)),
+    exceedance: finite(100),
+    seed: fc.integer({ min: 0, max: 2 ** 32 - 1 }),
+    asked: fc.oneof(fc.constant('refer' as const), finite(2)),
+    fault: fc.constantFrom(null, 'undercut.max' as const, 'leg.min' as const),
+    named: fc.constantFrom(
+      null,
+      'somethingElse' as const,
+      'notSure' as const,
+      'overlap.max' as const,
+    ),
+    sure: fc.constantFrom(50, 60, 70, 80, 90, 100),
+  })
+  .map(({ at, seed, asked, named, sure, ...rest }) => {
+    const call = callWith({ ...rest, at: at.toISOString() });
+    return {
+      ...call,
+      spec: { ...call.spec, seed, asked },
+      answer: { ...call.answer, fault: named, sure },
+    };
+  });
+const anyLog = fc.array(
+  fc.oneof(
+    anyCall,
+    awkward.map((id) => slipOf('call-1', id)),
+  ),
+  { maxLength: 6 },
+);
+
+describe('a log of calls as a file', () => {
+  it('comes back from JSON as it was, infinitely far inside a limit included', () => {
+    fc.assert(
+      fc.property(anyLog, (log) => {
+        expect(recordsOf(logFromJson(logToJson(log)))).toEqual(log);
+      }),
+      { numRuns: runs(2_000) },
+    );
+  });
+
+  it('comes back from a table as it was', () => {
+    fc.assert(
+      fc.property(anyLog, (log) => {
+        expect(recordsOf(logFromCsv(logToCsv(log)))).toEqual(log);
+      }),
+      { numRuns: runs(2_000) },
+    );
+  });
+
+  it('is a table by RFC 4180: CR LF after every line, quotes doubled, a cell with a comma in quotes', () => {
+    const table = logToCsv([callWith({ id: 'a "b", c' })]);
+    const lines = table.split('\r\n');
+    expect(lines).toHaveLength(3);
+    expect(lines[2]).toBe('');
+    expect(lines[1]).toContain('"a ""b"", c"');
+  });
+
+  it('lets no cell be run as a formula, and leaves negative numbers alone; common practice, no source', () => {
+    const table = logToCsv([callWith({ id: '=HYPERLINK("x")', run: '@sum', distance: -0.25 })]);
+    expect(table).toContain(`"'=HYPERLINK(""x"")"`);
+    expect(table).toContain(`'@sum`);
+    expect(table).toContain(',-0.25,');
+  });
+
+  it('is refused whole with the record and the field that is wrong', () => {
+    const wrong = { ...callWith(), truth: 'perhaps' };
+    const file = logFromJson(logToJson([callWith(), wrong as never]));
+    expect(file).toMatchObject({
+      ok: false,
+      why: { key: 'calls_log_wrong_record', values: { number: 2, path: 'truth' } },
+    });
+  });
+
+  it.each([
+    ['not a file', 'calls_log_no_json'],
+    ['[]', 'calls_log_no_log'],
+    ['{"toeline":"bench","records":[]}', 'calls_log_no_log'],
+    ['null', 'calls_log_no_log'],
+  ])('%s is said to be no log', (text, key) => {
+    expect(keyOf(logFromJson(text))).toBe(key);
+  });
+
+  it('as a table without its columns is said to be none', () => {
+    expect(keyOf(logFromCsv('a,b\r\n1,2\r\n'))).toBe('calls_log_no_columns');
+  });
+
+  it('keeps records of a later version as they are, and gives them back', () => {
+    const later = { version: 7, kind: 'glance', id: 'x', weight: 3 };
+    const file = logFromJson(logToJson([callWith()], [later]));
+    expect(file).toMatchObject({ ok: true, newer: [later] });
+  });
+});
+
+describe('a record of an earlier version', () => {
+  it('is brought up step by step, one for each version between', () => {
+    // made-up steps: what a version 3 of the program would hold
+    const steps = [
+      (record: Readonly<Record<string, unknown>>) => ({ ...record, light: 'unknown' }),
+      ({ light, ...rest }: Readonly<Record<string, unknown>>) => ({ ...rest, lit: light }),
+    ];
+    expect(migrated({ version: 1, id: 'a' }, steps)).toEqual({
+      version: 3,
+      id: 'a',
+      lit: 'unknown',
+    });
+    expect(migrated({ version: 2, id: 'a', light: 'day' }, steps)).toEqual({
+      version: 3,
+      id: 'a',
+      lit: 'day',
+    });
+    expect(migrated({ version: 3, id: 'a' }, steps)).toEqual({ version: 3, id: 'a' });
+  });
+
+  it('of version 1 is read as it stands', () => {
+    expect(readRecord(callWith())).toEqual(callWith());
+    expect(readRecord(slipOf('a'))).toEqual(slipOf('a'));
+  });
+
+  it.each([
+    ['no version', { ...callWith(), version: undefined }, 'version'],
+    ['version 0', { ...callWith(), version: 0 }, 'version'],
+    ['another kind', { ...callWith(), kind: 'look' }, 'kind'],
+    ['no id', { ...callWith(), id: '' }, 'id'],
+    ['a date that is none', { ...callWith(), at: 'yesterday' }, 'at'],
+    [
+      'a skill that is none',
+      { ...callWith(), spec: { ...callWith().spec, skill: 'x' } },
+      'spec.skill',
+    ],
+    ['a seed below nothing', { ...callWith(), spec: { ...callWith().spec, seed: -1 } }, 'seed'],
+    ['no answer', { ...callWith(), answer: null }, 'answer'],
+    ['sureness over all', { ...callWith(), answer: { ...callWith().answer, sure: 101 } }, 'sure'],
+    ['no number', { ...callWith(), limit: '0.5' }, 'limit'],
+    ['a fault that is none', { ...callWith(), fault: 'bad' }, 'fault'],
+    ['a list', [], ''],
+  ])('with %s is refused at its field', (_what, record, path) => {
+    let refused: unknown;
+    try {
+      readRecord(record);
+    } catch (error) {
+      refused = error;
+    }
+    expect(refused).toBeInstanceOf(LogError);
+    expect((refused as LogError).path).toBe(path);
+  });
+});
+
+describe('two logs merged', () => {
+  const early = callWith({ id: 'a', at: '2026-01-01T00:00:00.000Z' });
+  const late = callWith({ id: 'b', at: '2026-01-02T00:00:00.000Z' });
+
+  it('hold every record once, in the order of time, whichever comes first', () => {
+    expect(merge([late, early], [early])).toEqual([early, late]);
+    expect(merge([early], [late, early])).toEqual([early, late]);
+  });
+
+  it('come to the same whatever the order and however often', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(anyCall, { selector: ({ id }) => id }), (log) => {
+        const half = Math.floor(log.length / 2);
+        const [one, other] = [log.slice(0, half + 1), log.slice(half)];
+        const merged = merge(one, other);
+        expect(merge(other, one)).toEqual(merged);
+        expect(merge(merged, one)).toEqual(merged);
+      }),
+      { numRuns: runs(1_000) },
+    );
+  });
+});

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import { defaultJobSheet, openingLimitSet } from '../../../src/limits/index.ts';
+import {
+  drawQuestion,
+  nextSpec,
+  random,
+  skillsOf,
+  type AskContext,
+  type CallRecord,
+  type QuestionSpec,
+  type Way,
+} from '../../../src/quiz/index.ts';
+import { runs } from '../../runs.ts';
+import { callWith } from '../any-call.ts';
+
+const sheet = defaultJobSheet();
+const skills = skillsOf(sheet, openingLimitSet);
+const undercut = 'fillet.welded.undercut.max';
+
+/** A run of a way with an eye that is always right; its questions. */
+function played(way: Way, length: number, changes: Partial<AskContext> = {}): QuestionSpec[] {
+  const chance = random(4711);
+  const inRun: CallRecord[] = [];
+  const specs: QuestionSpec[] = [];
+  for (let i = 0; i < length; i++) {
+    const context = { skills, skill: null, calls: inRun, inRun, due: [], ...changes };
+    const spec = nextSpec(way, { ...context, seed: chance.word() });
+    if (spec === null) throw new Error('nothing was asked');
+    specs.push(spec);
+    const asked = spec.asked === 'refer' ? 0 : spec.asked;
+    const call = asked > 0 ? ('reject' as const) : ('accept' as const);
+    inRun.push(
+      callWith({
+        id: `call ${i}`,
+        spec,
+        skill: spec.skill,
+        scale: skills.find(({ id }) => id === spec.skill)?.scale ?? 'ratio',
+        distance: asked,
+        truth: call,
+        answer: { call, fault: null, sure: 80 },
+      }),
+    );
+  }
+  return specs;
+}
+
+const distances = (specs: readonly QuestionSpec[]): number[] =>
+  specs.flatMap(({ asked }) => (asked === 'refer' ? [] : [asked]));
+
+describe('which question comes next', () => {
+  it('is one that can be drawn on the sheet, whatever the way', () => {
+    for (const way of [
+      'practice',
+      'limit',
+      'pairs',
+      'naming',
+      'mixedTest',
+      'rareFaults',
+      'due',
+    ] as const)
+      for (const spec of played(way, 12)) {
+        const question = drawQuestion(spec, sheet, openingLimitSet);
+        expect(question.spec).toEqual(spec);
+      }
+  });
+
+  it('is nothing where the sheet lets nothing be asked', () => {
+    const empty = { skills: [], skill: null, calls: [], inRun: [], due: [], seed: 1 };
+    expect(nextSpec('practice', empty)).toBeNull();
+    expect(nextSpec('pairs', empty)).toBeNull();
+  });
+
+  it('in practice of one skill stays with it and asks both sides about as often', () => {
+    const specs = played('practice', 200, { skill: undercut });
+    expect(new Set(specs.map(({ skill }) => skill))).toEqual(new Set([undercut]));
+    const rejects = distances(specs).filter((asked) => asked > 0).length;
+    // 200 fair draws: three standard deviations are 21
+    expect(Math.abs(rejects - distances(specs).length / 2)).toBeLessThan(21);
+  });
+
+  it('in practice comes nearer the limit for an eye that is always right', () => {
+    const asked = distances(played('practice', 60, { skill: undercut })).map(Math.abs);
+    const mean = (of: number[]): number => of.reduce((sum, one) => sum + one, 0) / of.length;
+    expect(mean(asked.slice(-15))).toBeLessThan(mean(asked.slice(0, 5)));
+  });
+
+  it('in practice keeps to a new skill before others are mixed in', () => {
+    const specs = played('practice', 6);
+    expect(new Set(specs.map(({ skill }) => skill)).size).toBe(1);
+    expect(new Set(played('practice', 40).map(({ skill }) => skill)).size).toBeGreaterThan(3);
+  });
+
+  it('when a limit is looked for stays with one skill and never asks what can’t be settled', () => {
+    const specs = played('limit', 20);
+    expect(new Set(specs.map(({ skill }) => skill)).size).toBe(1);
+    expect(distances(specs)).toHaveLength(20);
+  });
+
+  it('among rare faults is a reject five to ten times in a hundred', () => {
+    const asked = distances(played('rareFaults', runs(20_000)));
+    const share = asked.filter((one) => one > 0).length / asked.length;
+    const room = 3 * Math.sqrt((0.077 * 0.923) / asked.length);
+    expect(share).toBeGreaterThan(0.05 - room);
+    expect(share).toBeLessThan(0.1 + room);
+  });
+
+  it('in pairs asks each joint just inside and just outside, four to a round, in no fixed order', () => {
+    const specs = played('pairs', 40, { skill: undercut });
+    const orders = new Set<string>();
+    for (let round = 0; round < 10; round++) {
+      const four = specs.slice(4 * round, 4 * round + 4);
+      const seeds = [...new Set(four.map(({ seed }) => seed))];
+      expect(seeds).toHaveLength(2);
+      for (const seed of seeds) {
+        const pair = four.filter((spec) => spec.seed === seed);
+        expect(pair).toHaveLength(2);
+        const [one, other] = pair.map(({ asked }) => Number(asked));
+        expect(one).toBe(-(other ?? 0));
+      }
+      orders.add(four.map(({ seed }) => seeds.indexOf(seed)).join(''));
+    }
+    expect(orders.size).toBeGreaterThan(1);
+  });
+
+  it('in a mixed test asks every skill before any comes again', () => {
+    const specs = played('mixedTest', 2 * skills.length);
+    for (const half of [specs.slice(0, skills.length), specs.slice(skills.length)])
+      expect(new Set(half.map(({ skill }) => skill)).size).toBe(skills.length);
+  });
+
+  it('of what is due again is of a due skill', () => {
+    const due = [undercut, 'fillet.welded.convexity.max'] as const;
+    for (const { skill } of played('due', 30, { due })) expect(due).toContain(skill);
+  });
+
+  it('follows from its seed', () => {
+    const context = { skills, skill: null, calls: [], inRun: [], due: [], seed: 99 };
+    expect(nextSpec('practice', context)).toEqual(nextSpec('practice', context));
+    expect(nextSpec('practice', { ...context, seed: 100 })).not.toEqual(
+      nextSpec('practice', context),
+    );
+  });
+});

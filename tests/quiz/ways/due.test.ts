@@ -1,0 +1,99 @@
+import { createEmptyCard, forgetting_curve, fsrs, Rating } from 'ts-fsrs';
+import { describe, expect, it } from 'vitest';
+import { dueSkills, type CallRecord } from '../../../src/quiz/index.ts';
+import { callWith } from '../any-call.ts';
+
+const day = 24 * 60 * 60 * 1000;
+const start = Date.parse('2026-01-01T00:00:00Z');
+
+/** Ten calls of one run, so many of them right. */
+function go(
+  run: string,
+  days: number,
+  right: number,
+  changes: Partial<CallRecord> = {},
+): CallRecord[] {
+  return Array.from({ length: 10 }, (_, index) =>
+    callWith({
+      id: `${run} ${index}`,
+      run,
+      at: new Date(start + days * day + index * 1000).toISOString(),
+      answer: { call: index < right ? 'reject' : 'accept', fault: null, sure: 70 },
+      ...changes,
+    }),
+  );
+}
+const againIn = (calls: readonly CallRecord[], days: number): number => {
+  const [due] = dueSkills(calls, new Date(start + days * day));
+  return (Date.parse(due?.again ?? '') - start) / day;
+};
+
+describe('the library that schedules', () => {
+  // ts-fsrs 5.4.2 (FSRS-6, default weights), run for this project: stability in days, interval
+  it('gives Good, Good, Again, Good, Good, each on its day, the intervals 3, 14, 2, 5, 13', () => {
+    const scheduler = fsrs({ enable_fuzz: false, enable_short_term: false });
+    let card = createEmptyCard(new Date(start));
+    const stability: number[] = [];
+    const intervals: number[] = [];
+    for (const rating of [
+      Rating.Good,
+      Rating.Good,
+      Rating.Again,
+      Rating.Good,
+      Rating.Good,
+    ] as const) {
+      card = scheduler.next(card, card.due, rating).card;
+      stability.push(card.stability);
+      intervals.push(card.scheduled_days);
+    }
+    expect(intervals).toEqual([3, 14, 2, 5, 13]);
+    [2.3065, 13.82690327, 1.72636178, 5.12376438, 12.60302867].forEach((wanted, index) =>
+      expect(stability[index]).toBeCloseTo(wanted, 7),
+    );
+  });
+
+  // closed form (1 + f t / S)^-0.1542 with f = 0.9^(-1 / 0.1542) - 1: after S days 90 per cent
+  it('forgets by its curve: all at once known, 90 per cent after the stability', () => {
+    const { w } = fsrs().parameters;
+    const known = [0, 10, 20].map((days) => forgetting_curve(w, days, 10));
+    [1, 0.9, 0.84588465].forEach((wanted, index) => expect(known[index]).toBeCloseTo(wanted, 7));
+  });
+});
+
+describe('when a skill comes again', () => {
+  it('is sooner after a go that went wrong than after one that went well', () => {
+    expect(againIn(go('one', 0, 5), 1)).toBeLessThan(againIn(go('one', 0, 9), 1));
+  });
+
+  it('is later with every go that goes well on its day', () => {
+    const first = go('one', 0, 9);
+    const after1 = againIn(first, 0);
+    const second = [...first, ...go('two', Math.ceil(after1), 9)];
+    const after2 = againIn(second, 0);
+    expect(after2 - Math.ceil(after1)).toBeGreaterThan(after1);
+  });
+
+  it('is later still after a quick and sure one, and sooner after a slow one', () => {
+    const before = [...go('one', 0, 9), ...go('two', 3, 9)];
+    const plain = againIn([...before, ...go('three', 12, 10)], 12);
+    const sure = { answer: { call: 'reject', fault: null, sure: 95 } } as const;
+    expect(againIn([...before, ...go('three', 12, 10, sure)], 12)).toBeGreaterThan(plain);
+    expect(againIn([...before, ...go('three', 12, 10, { took: 20_000 })], 12)).toBeLessThan(plain);
+  });
+
+  it('is told for each skill by itself, the earliest first', () => {
+    const other = go('b', 0, 3, { skill: 'fillet.welded.convexity.max' });
+    const calls = [...go('a', 0, 9), ...other];
+    const list = dueSkills(calls, new Date(start + 400 * day));
+    expect(list.map(({ skill }) => skill)).toEqual([
+      'fillet.welded.convexity.max',
+      'fillet.welded.undercut.max',
+    ]);
+    expect(list.every(({ isDue }) => isDue)).toBe(true);
+    expect(dueSkills(calls, new Date(start)).some(({ isDue }) => isDue)).toBe(false);
+  });
+
+  it('is nothing without a call', () => {
+    expect(dueSkills([], new Date(start))).toEqual([]);
+  });
+});
