@@ -1,0 +1,163 @@
+import { IDBFactory } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { defaultJobSheet } from '../../src/limits/index.ts';
+import { CallLog } from '../../src/state/call-log.svelte.ts';
+import type { KeptRun } from '../../src/state/calls.svelte.ts';
+import { callWith, slipOf } from '../quiz/any-call.ts';
+
+let open: CallLog[] = [];
+async function logHere(): Promise<CallLog> {
+  const log = await CallLog.open();
+  open.push(log);
+  return log;
+}
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+});
+afterEach(() => {
+  for (const log of open) log.close();
+  open = [];
+  vi.restoreAllMocks();
+});
+
+const run: KeptRun = {
+  version: 1,
+  id: 'run-1',
+  way: 'practice',
+  skill: null,
+  length: 20,
+  sheet: defaultJobSheet(),
+  spec: callWith().spec,
+};
+
+describe('the log of calls', () => {
+  it('has a call written before it says so, and gives it back to the next page', async () => {
+    const log = await logHere();
+    await log.add(callWith({ id: 'a' }));
+    await log.add(slipOf('a'));
+    expect(log.trouble).toBeNull();
+    log.close();
+    const next = await logHere();
+    expect(next.records.map(({ id }) => id)).toEqual(['a', 'slip of a']);
+  });
+
+  it('keeps a section that is infinitely far inside', async () => {
+    const log = await logHere();
+    await log.add(callWith({ distance: -Infinity }));
+    log.close();
+    const [record] = (await logHere()).records;
+    expect(record).toEqual(callWith({ distance: -Infinity }));
+  });
+
+  it('gives back the round that was broken off, and forgets it when it is over', async () => {
+    const log = await logHere();
+    log.keepRun(run);
+    await log.add(callWith());
+    log.close();
+    const next = await logHere();
+    expect(next.run).toEqual(run);
+    next.keepRun(null);
+    await next.add(callWith({ id: 'b' }));
+    next.close();
+    expect((await logHere()).run).toBeNull();
+  });
+
+  it('goes on in memory where the browser opens no database, and says so', async () => {
+    vi.spyOn(globalThis.indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    const log = await logHere();
+    await log.add(callWith());
+    expect(log.records).toHaveLength(1);
+    expect(log.trouble?.key).toBe('calls_log_not_kept');
+    expect(log.exportJson()).toContain('call-1');
+  });
+
+  it('on a full disk goes on, says so, and writes all that is missing once there is room', async () => {
+    const log = await logHere();
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    await log.add(callWith({ id: 'a' }));
+    await log.add(callWith({ id: 'b' }));
+    expect(log.trouble?.key).toBe('calls_log_full');
+    expect(log.records.map(({ id }) => id)).toEqual(['a', 'b']);
+    put.mockRestore();
+    await log.add(callWith({ id: 'c' }));
+    expect(log.trouble).toBeNull();
+    log.close();
+    expect((await logHere()).records.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
+  });
+
+  it('leaves a database of a newer program alone, goes on in memory and says so', async () => {
+    const later = await openDB('toeline-calls', 7, {
+      upgrade(database) {
+        database.createObjectStore('records', { keyPath: 'id' }).put({ id: 'x', version: 7 });
+      },
+    });
+    later.close();
+    const log = await logHere();
+    expect(log.trouble?.key).toBe('calls_log_newer_program');
+    await log.add(callWith());
+    expect(log.records).toHaveLength(1);
+    const still = await openDB('toeline-calls', 7);
+    expect(await still.getAll('records')).toEqual([{ id: 'x', version: 7 }]);
+    still.close();
+  });
+
+  it('keeps records of a later version as they are, out of the count and in the export', async () => {
+    const log = await logHere();
+    await log.add(callWith());
+    log.close();
+    const database = await openDB('toeline-calls', 1);
+    await database.put('records', { id: 'x', version: 2, kind: 'glance' });
+    database.close();
+    const next = await logHere();
+    expect(next.records).toHaveLength(1);
+    expect(next.newer).toBe(1);
+    expect(next.exportJson()).toContain('"kind":"glance"');
+  });
+
+  it('takes in what another tab calls', async () => {
+    const [one, other] = [await logHere(), await logHere()];
+    await one.add(callWith({ id: 'a' }));
+    await vi.waitFor(() => expect(other.records.map(({ id }) => id)).toEqual(['a']));
+    await other.add(callWith({ id: 'b' }));
+    await vi.waitFor(() => expect(one.records.map(({ id }) => id)).toEqual(['a', 'b']));
+  });
+
+  it('brings a file in once, however often it is opened', async () => {
+    const log = await logHere();
+    await log.add(callWith({ id: 'a' }));
+    await log.add(callWith({ id: 'b', at: '2026-03-02T08:20:00.000Z' }));
+    const [json, csv] = [log.exportJson(), log.exportCsv()];
+    await log.clear();
+    expect(log.records).toEqual([]);
+    expect(await log.bringIn(json)).toEqual({ ok: true, added: 2, known: 0 });
+    expect(await log.bringIn(csv)).toEqual({ ok: true, added: 0, known: 2 });
+    log.close();
+    expect((await logHere()).records.map(({ id }) => id)).toEqual(['a', 'b']);
+  });
+
+  it('refuses a file that is none and keeps what is here', async () => {
+    const log = await logHere();
+    await log.add(callWith());
+    expect(await log.bringIn('{"records":')).toMatchObject({ ok: false });
+    expect(await log.bringIn('name,size\r\n')).toMatchObject({ ok: false });
+    expect(log.records).toHaveLength(1);
+  });
+
+  it('deletes everything on request, the broken-off round too', async () => {
+    const log = await logHere();
+    log.keepRun(run);
+    await log.add(callWith());
+    await log.clear();
+    log.close();
+    const next = await logHere();
+    expect(next.records).toEqual([]);
+    expect(next.run).toBeNull();
+  });
+});
