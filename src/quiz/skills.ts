@@ -32,7 +32,7 @@ const steps: Readonly<Record<EyeScale, readonly number[]>> = {
 const NEAR = 0.1;
 /** A skill is offered where each of these seeds gives a question. */
 const SEEDS = [11, 12];
-const patience: Patience = { forms: 80, tried: 14 };
+const patience: Patience = { forms: 60, tried: 9 };
 
 const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
 

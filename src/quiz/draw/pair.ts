@@ -11,7 +11,7 @@ import { driverOf, type Driver } from './driver.ts';
 import { evaluate, type Evaluated } from './evaluate.ts';
 import { filletForm } from './fillet-form.ts';
 import { withFields } from './joint-fields.ts';
-import { mend } from './mend.ts';
+import { mend, type Intruding } from './mend.ts';
 import { smallFlaws } from './small-flaws.ts';
 import { solve } from './solve.ts';
 
@@ -84,15 +84,17 @@ function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | 'nothing
     plain.checks.filter(({ call }) => call === 'notAssessed').map(({ id }) => id),
   );
   const distances = wanted.distances(sample, chance);
+  let before = '';
   for (let round = 0; round <= MOST_MENDS; round++) {
-    const placed = placeAll(base, driver, sample, distances, wanted);
+    const { placed, intruding } = placeAll(base, driver, sample, distances, open, wanted);
     if (placed === null) return null;
-    const intruding = placed.flatMap((one) =>
-      intruders(one, one.decisive, open).map((check) => ({ check, on: one })),
-    );
     if (intruding.length === 0) {
       return placed.every((one, i) => wanted.suits(one, distances[i] as number)) ? placed : null;
     }
+    // what came back after it was mended twice comes back again
+    const now = intruding.map(({ check }) => check.id).join(' ');
+    if (round > 1 && now === before) return null;
+    before = round > 0 ? now : '';
     const change = mend(chance, intruding, driver.fields);
     if (change === null) return null;
     base = withFields(base, change);
@@ -137,20 +139,31 @@ function rarely(chance: Random, wanted: Wanted, base: Joint): Target | null {
   return found === null ? null : aimAt(chance, skill, found);
 }
 
+interface AllPlaced {
+  readonly placed: readonly Placed[] | null;
+  /** what is in question beside what should be, on the first joint where anything is */
+  readonly intruding: readonly Intruding[];
+}
+
 function placeAll(
   base: Joint,
   driver: Driver,
   target: Target,
   distances: readonly number[],
+  open: ReadonlySet<string>,
   wanted: Wanted,
-): readonly Placed[] | null {
+): AllPlaced {
   const all: Placed[] = [];
   for (const distance of distances) {
-    const placed = place(base, driver, target, distance, wanted);
-    if (placed === null) return null;
-    all.push(placed);
+    const on = place(base, driver, target, distance, wanted);
+    if (on === null) return { placed: null, intruding: [] };
+    all.push(on);
+    const found = intruders(on, on.decisive, open);
+    if (found.length > 0) {
+      return { placed: all, intruding: found.map((check) => ({ check, on })) };
+    }
   }
-  return all;
+  return { placed: all, intruding: [] };
 }
 
 /** The base with the measurement brought to a distance from its limit, which may move with it. */
