@@ -12,7 +12,7 @@ import type { Question, Skill } from '../../src/quiz/index.ts';
 import { sheetUnder } from '../quiz/question-sheets.ts';
 import { runs } from '../runs.ts';
 
-const QUESTIONS = runs(2000);
+const QUESTIONS = runs(10) === 10 ? 2000 : runs(1000);
 const HALF = QUESTIONS / 2;
 /**
  * 58 per cent at the full count, where that lies five standard errors over a half; at a smaller count
@@ -116,6 +116,30 @@ describe('no parameter gives the answer away', () => {
     expect(shareRight(told, { at: 4, over: false })).toBe(1);
     expect(shareRight(told, { at: 4, over: true })).toBe(0);
   });
+
+  it.each(sheets)(
+    'moves from side to side by what drives the measurement alone, $name',
+    (one) => {
+      for (const skill of skillsOf(one.sheet, one.limits).filter(({ reach }) => reach > 0)) {
+        for (let seed = 0; seed < 6; seed++) {
+          const [rejected, accepted] = [0.5, -0.5].map((side) =>
+            drawQuestion(
+              { version: 1, seed, skill: skill.id, view: 'cut', asked: side * skill.reach },
+              one.sheet,
+              one.limits,
+            ),
+          ) as [Question, Question];
+          const exempt = driving(skill.quantity, rejected);
+          const other = featuresOf(accepted);
+          const moved = [...featuresOf(rejected)].filter(
+            ([name, value]) => !exempt.has(name) && other.get(name) !== value,
+          );
+          expect([skill.id, moved]).toEqual([skill.id, []]);
+        }
+      }
+    },
+    600_000,
+  );
 
   it.each(sheets)(
     'under $name',
