@@ -51,7 +51,9 @@ export function parseLimitSet(value: unknown): LimitSet {
   const place = (unit: string): number =>
     numberOf(lastPlace[unit], `lastPlace.${unit}`, leastLastPlace, mostLastPlace);
   const criteria = listOf(set['criteria'], 'criteria', parseCriterion);
-  refuseTwins(criteria);
+  const checklist = listOf(set['checklist'], 'checklist', parseChecklistItem);
+  refuseTwins(ids(criteria), (index) => `criteria[${index}].id`);
+  refuseTwins(ids(checklist), (index) => `checklist[${index}].id`);
   return {
     version: versionOf(set['version']),
     id: filledText(set['id'], 'id'),
@@ -69,7 +71,7 @@ export function parseLimitSet(value: unknown): LimitSet {
     symbols: parseSymbols(set['symbols'], 'symbols'),
     lastPlace: { mm: place('mm'), in: place('in'), deg: place('deg') },
     criteria,
-    checklist: listOf(set['checklist'], 'checklist', parseChecklistItem),
+    checklist,
   };
 }
 
@@ -80,6 +82,7 @@ function parseCriterion(value: unknown, path: string): Criterion {
   const measurements = listOf(fields['measurements'], at('measurements'), (subject, where) =>
     choiceOf(subject, subjects, where),
   );
+  refuseTwins(measurements, (index) => `${at('measurements')}[${index}]`);
   refuseMixed(measurements, at('measurements'));
   refuseNeverJudged(measurements, at('measurements'));
   refuseNoLimit(fields, path);
@@ -210,8 +213,11 @@ function refuseNoLimit(fields: Fields, path: string): void {
   if (given.length !== 1) throw new LimitsError(path, { key: 'limits_data_one_limit' });
 }
 
-function refuseTwins(criteria: readonly Criterion[]): void {
-  const ids = criteria.map(({ id }) => id);
-  const twin = ids.findIndex((id, at) => ids.indexOf(id) !== at);
-  if (twin >= 0) throw new LimitsError(`criteria[${twin}].id`, { key: 'limits_data_twin' });
+/** No two of a list go by one name. */
+function refuseTwins(names: readonly string[], pathOf: (index: number) => string): void {
+  const twin = names.findIndex((name, at) => names.indexOf(name) !== at);
+  if (twin >= 0) throw new LimitsError(pathOf(twin), { key: 'limits_data_twin' });
 }
+
+const ids = (rows: readonly { readonly id: string }[]): readonly string[] =>
+  rows.map(({ id }) => id);

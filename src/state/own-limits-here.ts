@@ -8,13 +8,18 @@ let opening: Promise<OwnLimitsSession> | null = null;
 export const ownLimitsOn = (shelf: Shelf): OwnLimitsSession =>
   (session ??= new OwnLimitsSession(shelf));
 
-/** The same, with what the shelf keeps taken down. */
+/** The same, with what the shelf keeps taken down; tried again if that fails. */
 export function ownLimitsHere(shelf: Shelf): Promise<OwnLimitsSession> {
-  opening ??= open(ownLimitsOn(shelf));
+  opening ??= open(ownLimitsOn(shelf)).catch((error: unknown) => {
+    opening = null;
+    throw error;
+  });
   return opening;
 }
 
 async function open(own: OwnLimitsSession): Promise<OwnLimitsSession> {
   own.said = await own.open();
+  // another tab has written
+  addEventListener('storage', () => void own.follow());
   return own;
 }

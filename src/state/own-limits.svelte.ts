@@ -2,6 +2,7 @@ import type { LimitSet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
 import { dropOwnSet, ownSets, putOwnSet, sourceOf } from './own-sets.svelte.ts';
 import { checkLimits, readLimits, type LimitsProblem } from './read-limits.ts';
+import { isDraft, putAside } from './kept-drafts.ts';
 import type { Shelf } from './shelf.ts';
 
 const NAME = 'toeline.limits';
@@ -25,6 +26,10 @@ export class OwnLimitsSession {
   refused = $state.raw(false);
   /** what was said when the kept sets were taken down */
   said = $state.raw<Message | null>(null);
+  /** what the shelf held can't be read and could not be put aside: nothing is written over it */
+  #untouchable = false;
+  /** sets that were taken out here, which another tab may still have written */
+  readonly #removed = new Set<string>();
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;
@@ -53,20 +58,27 @@ export class OwnLimitsSession {
   async #takeDown(): Promise<Message | null> {
     const text = this.#shelf.read(NAME);
     if (text === null) return null;
-    let drafts: unknown;
-    try {
-      drafts = JSON.parse(text);
-    } catch {
-      this.#shelf.write(`${NAME}.unreadable`, text);
-      return { key: 'bench_limits_kept_unreadable' };
-    }
-    for (const draft of Array.isArray(drafts) ? (drafts as LimitSet[]) : [])
-      await this.#take(draft);
-    return null;
+    const kept = readKept(text);
+    const unread = kept === null || kept.some((entry) => !isDraft(entry));
+    for (const draft of kept ?? []) if (isDraft(draft)) await this.#take(draft);
+    if (!unread) return null;
+    this.#untouchable = !putAside(this.#shelf, NAME, text);
+    return {
+      key: this.#untouchable ? 'bench_limits_kept_untouchable' : 'bench_limits_kept_unreadable',
+    };
+  }
+
+  /** Takes in what another tab has written since: whole sets that aren't here yet. */
+  async follow(): Promise<void> {
+    const here = new Set(this.#all.map(({ draft }) => draft.id));
+    for (const draft of readKept(this.#shelf.read(NAME) ?? '[]') ?? [])
+      if (isDraft(draft) && !here.has(draft.id) && !this.#removed.has(draft.id))
+        await this.#take(draft);
   }
 
   /** A new set with the rows of one there is, to be made one's own; its words are given by the caller. */
   async start(source: LimitSet, words: Pick<LimitSet, 'name' | 'about'>): Promise<string> {
+    await this.follow();
     const id = this.#freshId(source.id);
     await this.change({ ...source, ...words, id });
     return id;
@@ -74,12 +86,14 @@ export class OwnLimitsSession {
 
   /** The set as it stands after a change: checked, kept, and judged by once it is right. */
   async change(draft: LimitSet): Promise<void> {
+    this.#removed.delete(draft.id);
     const taken = this.#take(draft);
     this.#keep();
     await taken;
   }
 
   remove(id: string): void {
+    this.#removed.add(id);
     this.#all = this.#all.filter(({ draft }) => draft.id !== id);
     dropOwnSet(id);
     this.#keep();
@@ -91,6 +105,7 @@ export class OwnLimitsSession {
   ): Promise<{ readonly id: string } | { readonly problems: readonly LimitsProblem[] }> {
     const read = await readLimits(text);
     if (!read.ok) return { problems: read.problems };
+    await this.follow();
     const id = this.#freshId(read.set.id);
     await this.change({ ...read.set, id });
     return { id };
@@ -112,7 +127,16 @@ export class OwnLimitsSession {
   }
 
   #keep(): void {
-    const text = JSON.stringify(this.#all.map(({ draft }) => draft));
+    if (this.#untouchable) {
+      this.refused = true;
+      return;
+    }
+    const here = new Set(this.#all.map(({ draft }) => draft.id));
+    // what another tab has written and this one hasn't taken in yet stays
+    const others = (readKept(this.#shelf.read(NAME) ?? '[]') ?? []).filter(
+      (entry) => isDraft(entry) && !here.has(entry.id) && !this.#removed.has(entry.id),
+    );
+    const text = JSON.stringify([...this.#all.map(({ draft }) => draft), ...others]);
     this.refused = !this.#shelf.write(NAME, text);
   }
 
@@ -124,6 +148,16 @@ export class OwnLimitsSession {
       const id = n === 1 ? `${stem}-own` : `${stem}-own-${n}`;
       if (!taken.has(id)) return id;
     }
+  }
+}
+
+/** The entries of what a shelf keeps; null where it is no list. */
+function readKept(text: string): readonly unknown[] | null {
+  try {
+    const kept: unknown = JSON.parse(text);
+    return Array.isArray(kept) ? (kept as readonly unknown[]) : null;
+  } catch {
+    return null;
   }
 }
 

@@ -1,4 +1,10 @@
-import { findNodeAtLocation, parseTree, type JSONPath, type ParseError } from 'jsonc-parser';
+import {
+  findNodeAtLocation,
+  parseTree,
+  type JSONPath,
+  type Node,
+  type ParseError,
+} from 'jsonc-parser';
 import {
   compileLimits,
   LimitsError,
@@ -27,7 +33,7 @@ export const LONGEST_LIMITS = 400_000;
 export async function readLimits(text: string): Promise<ReadLimits> {
   if (text.length > LONGEST_LIMITS) return refused('', null, { key: 'bench_limits_file_too_long' });
   const errors: ParseError[] = [];
-  const tree = parseTree(text, errors, { allowTrailingComma: false, disallowComments: true });
+  const tree = treeOf(text, errors);
   const [slip] = errors;
   if (slip !== undefined || tree === undefined) {
     const line = lineAt(text, slip?.offset ?? 0);
@@ -50,6 +56,16 @@ export async function readLimits(text: string): Promise<ReadLimits> {
       if (node) return node.offset;
     }
     return 0;
+  }
+}
+
+/** The parsed text; nothing where it is nested deeper than any set, which no parser follows. */
+function treeOf(text: string, errors: ParseError[]): Node | undefined {
+  try {
+    return parseTree(text, errors, { allowTrailingComma: false, disallowComments: true });
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
   }
 }
 

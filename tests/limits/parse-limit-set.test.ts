@@ -192,4 +192,12 @@ describe('a limit set from outside', () => {
     expect(withItem({ limit: 1 })).toBe('checklist[0].limit: limits_data_unknown_field');
     expect(withSet({ checklist: [7] })).toBe('checklist[0]: limits_data_no_record');
   });
+
+  it('names each row, each measurement of a row and each line of its checklist once', () => {
+    expect(withSet({ criteria: [row, row] })).toBe('criteria[1].id: limits_data_twin');
+    expect(withSet({ checklist: [item, item] })).toBe('checklist[1].id: limits_data_twin');
+    expect(withRow({ measurements: ['underfill', 'underfill'] })).toBe(
+      'criteria[0].measurements[1]: limits_data_twin',
+    );
+  });
 });

@@ -147,3 +147,78 @@ describe('a bench that is judged by a set of one’s own', () => {
     expect(read).toEqual({ ok: false, why: { key: 'limits_data_other_version' } });
   });
 });
+
+describe('what a shelf keeps of limit sets', () => {
+  const draft = { ...house, ...words, id: 'sluice-own' };
+
+  it.each([
+    ['[null]'],
+    ['[1]'],
+    ['[{}]'],
+    ['[{"id":"x"}]'],
+    ['[{"id":"a","name":"n","criteria":[]}]'],
+    ['{}'],
+    ['"s"'],
+    ['[['],
+  ])('%s is put aside and said, and what can be read beside it is here', async (text) => {
+    const place = shelf();
+    place.write('toeline.limits', text);
+    const own = new OwnLimitsSession(place);
+    expect((await own.open())?.key).toBe('bench_limits_kept_unreadable');
+    expect(place.kept.get('toeline.limits.unreadable')).toBe(text);
+    expect(own.all).toEqual([]);
+    const beside = shelf();
+    beside.write('toeline.limits', `[null,${JSON.stringify(draft)}]`);
+    const other = new OwnLimitsSession(beside);
+    await other.open();
+    expect(other.all.map((one) => one.draft.id)).toEqual(['sluice-own']);
+  });
+
+  it('put aside twice leaves both copies', async () => {
+    const place = shelf();
+    for (const text of ['[[', '{"a":1}']) {
+      place.write('toeline.limits', text);
+      await new OwnLimitsSession(place).open();
+    }
+    expect(place.kept.get('toeline.limits.unreadable')).toBe('[[');
+    expect(place.kept.get('toeline.limits.unreadable-2')).toBe('{"a":1}');
+  });
+
+  it('is not written over where it can be neither read nor put aside', async () => {
+    const place = shelf();
+    place.write('toeline.limits', '[[');
+    const full: Shelf = {
+      read: place.read,
+      write: (name, text) => !name.includes('unreadable') && place.write(name, text),
+    };
+    const own = new OwnLimitsSession(full);
+    expect((await own.open())?.key).toBe('bench_limits_kept_untouchable');
+    await own.start(house, words);
+    expect(own.refused).toBe(true);
+    expect(place.kept.get('toeline.limits')).toBe('[[');
+  });
+
+  it('two tabs write side by side: neither loses the other’s set, and no id is given twice', async () => {
+    const place = shelf();
+    const [one, other] = [new OwnLimitsSession(place), new OwnLimitsSession(place)];
+    await one.open();
+    await other.open();
+    const first = await one.start(house, { ...words, name: 'Sluice 5' });
+    const second = await other.start(house, { ...words, name: 'Sluice 6' });
+    expect(first).not.toBe(second);
+    await one.change({ ...house, ...words, id: first, about: 'changed' });
+    const kept = JSON.parse(place.kept.get('toeline.limits') ?? '[]') as LimitSet[];
+    expect(kept.map(({ id }) => id).sort()).toEqual([first, second].sort());
+    await one.follow();
+    expect(one.all.map((set) => set.draft.id).sort()).toEqual([first, second].sort());
+    one.remove(second);
+    await one.follow();
+    expect(one.all.map((set) => set.draft.id)).toEqual([first]);
+  });
+
+  it('a file nested deeper than any set is refused plainly', async () => {
+    const own = new OwnLimitsSession(shelf());
+    const answer = await own.bringIn('['.repeat(100_000));
+    expect(answer).toMatchObject({ problems: [{ reason: { key: 'bench_limits_file_no_json' } }] });
+  });
+});

@@ -103,11 +103,14 @@ function refuseIdle(
     return;
   }
   const [least, most] = reach(tree, subject, symbols, column);
-  // a nominal asks for nothing; a row of several measurements need only fit one of them
-  if (measurements.length > 1 || Object.values(nominal ?? {}).includes(text)) return;
-  const [lowest, highest] = reachOf(subject);
+  // a nominal asks for nothing
+  if (Object.values(nominal ?? {}).includes(text)) return;
   const inColumn = (value: number): number =>
     column === 'in' && gives !== angle ? mmToInch(value) : value;
-  const isNever = min === undefined ? most < inColumn(lowest) : least > inColumn(highest);
+  // a row of several measurements need only fit one of them
+  const isNever = measurements.every((one) => {
+    const [lowest, highest] = reachOf(one);
+    return min === undefined ? most < inColumn(lowest) : least > inColumn(highest);
+  });
   if (isNever) throw new FormulaError('limits_formula_never_met', text);
 }

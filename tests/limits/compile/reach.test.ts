@@ -329,6 +329,11 @@ describe('a limit that can’t be meant', () => {
     expect(await problem({ measurements: ['t1'], min: { in: '2 in' } })).toBe(
       'min.in limits_formula_never_met',
     );
+    const bothToes = { measurements: ['undercut1', 'undercut2'] };
+    expect(await problem({ ...bothToes, max: { mm: '-1 mm' } })).toContain('never_met');
+    // an angle of 170° is met by one of the two
+    const either = { measurements: ['toeAngle', 'bevelAngle1'] };
+    expect(await problem({ ...either, max: { any: '0.5 deg' } })).toBe('taken');
     // a plate of 39 mm meets 1.5 in
     expect(await problem({ measurements: ['tMin'], min: { in: '1.5 in' } })).toBe('taken');
   });

@@ -22,14 +22,24 @@ export function withColumn(
   typed: string,
 ): Formulas {
   const others = Object.entries(formulas ?? {}).filter(([name]) => name !== column);
-  return Object.fromEntries(typed.trim() === '' ? others : [...others, [column, typed]]);
+  // one formula for both columns stays the one that is typed in, were it empty for a moment
+  const isLeftOut = typed.trim() === '' && column !== 'any';
+  return Object.fromEntries(isLeftOut ? others : [...others, [column, typed]]);
 }
 
-/** The row limiting on the other side; the formulas go with it. */
-export function withSide(row: Criterion, side: Side, reason: string): Criterion {
+/**
+ * The row limiting on the other side; the formulas go with it, or come back where the row had none
+ * for a while. None are made up: what is missing is said.
+ */
+export function withSide(
+  row: Criterion,
+  side: Side,
+  reason: string,
+  formerly: Formulas = {},
+): Criterion {
   const before = sideOf(row);
   if (side === before) return row;
-  const formulas = row.max ?? row.min ?? { mm: '1 mm', in: '0.04 in' };
+  const formulas = row.max ?? row.min ?? formerly;
   return withField(
     withField(row, before, undefined),
     side,
