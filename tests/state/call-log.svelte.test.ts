@@ -95,7 +95,7 @@ describe('the log of calls', () => {
   it('leaves a database of a newer program alone, goes on in memory and says so', async () => {
     const later = await openDB('toeline-calls', 7, {
       upgrade(database) {
-        database.createObjectStore('records', { keyPath: 'id' }).put({ id: 'x', version: 7 });
+        void database.createObjectStore('records', { keyPath: 'id' }).put({ id: 'x', version: 7 });
       },
     });
     later.close();

@@ -188,7 +188,7 @@ describe('what a shelf keeps of limit sets', () => {
     const place = shelf();
     place.write('toeline.limits', '[[');
     const full: Shelf = {
-      read: place.read,
+      read: (name) => place.read(name),
       write: (name, text) => !name.includes('unreadable') && place.write(name, text),
     };
     const own = new OwnLimitsSession(full);
