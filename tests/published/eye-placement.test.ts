@@ -7,6 +7,7 @@ import {
   questPlus,
   type QuestPlus,
 } from '../../src/quiz/eye/quest-plus.ts';
+import { staircase } from '../property/staircase.ts';
 
 // Source of both sequences: hoechenberger/questplus, tests/test_qp.py (commit 15e63bf1), which has
 // them from Watson 2017, Examples 1 and 3. C: the answer was yes (or right), I: no.
@@ -17,7 +18,7 @@ const through = (from: number, to: number): readonly number[] =>
 
 function played(quest: QuestPlus, count: number, answers: string) {
   let weights = evenWeights(count);
-  const placed = [...answers].map((answer) => {
+  const placed = Array.from(answers, (answer) => {
     const index = mostTelling(quest, weights);
     weights = afterAnswer(quest, weights, index, answer === 'C');
     return quest.stimuli[index];
@@ -74,5 +75,20 @@ describe('placement by QUEST+', () => {
     expect(mean((i) => eyes[i]?.bias ?? NaN)).toBeCloseTo(-0.1021096, 5);
     expect(mean((i) => eyes[i]?.scatter ?? NaN)).toBeCloseTo(4.1768222, 5);
     expect(mean((i) => eyes[i]?.lapse ?? NaN)).toBeCloseTo(0.0193461, 5);
+  });
+});
+
+describe('the staircase that placement is held against', () => {
+  it('makes the trace of two down, one up (psy-09)', () => {
+    // Source: the rule applied by hand.
+    const answers = 'CCCCICCICCCCI';
+    const settings = { start: 1, step: 0.1, downAfter: 2, count: answers.length };
+    const { shown, next, reversals } = staircase(settings, (_, i) => answers[i] === 'C');
+    const rounded = (levels: readonly number[]) => levels.map((level) => Number(level.toFixed(9)));
+    expect(rounded(shown)).toEqual([1, 1, 0.9, 0.9, 0.8, 0.9, 0.9, 0.8, 0.9, 0.9, 0.8, 0.8, 0.7]);
+    expect(next).toBeCloseTo(0.8, 9);
+    expect(rounded(reversals)).toEqual([0.8, 0.9, 0.8, 0.9, 0.7]);
+    const lastFour = reversals.slice(-4).reduce((sum, level) => sum + level, 0) / 4;
+    expect(lastFour).toBeCloseTo(0.825, 9);
   });
 });

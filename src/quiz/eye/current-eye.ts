@@ -1,7 +1,7 @@
 import type { CallRecord } from '../call-record.ts';
 import type { EyeScale } from '../question.ts';
 import { chanceOfReject, distanceOfReject, type Curve } from './curve.ts';
-import { lapses, spaced } from './eye-posterior.ts';
+import { spaced } from './eye-posterior.ts';
 import { isInCurve, placed } from './kept-calls.ts';
 import {
   marginsOf,
@@ -21,7 +21,8 @@ export const RECENT = 60;
 const grid: EyeGrid = {
   biases: spaced(-5, 5, 41),
   scatters: spaced(Math.log(1 / 4), Math.log(5), 11).map(Math.exp),
-  lapses,
+  // One share of blind calls: more of them would explain away what shows the scatter.
+  lapses: [0.02],
 };
 
 /** Before the first call: a bias of about 10 per cent either way, a scatter within half and twice the usual. Our choice. */
@@ -36,16 +37,25 @@ function posterior(calls: readonly CallRecord[], scale: EyeScale): Posterior {
 }
 
 /**
- * The best guess of an eye from the latest of its kept calls, few or none of them too, to place
- * questions by; never to be shown. On the scale of the distances.
+ * The one curve that predicts the next call best, from the latest of an eye's kept calls, few or none
+ * of them too; to place questions by, never to be shown. Its scatter holds what isn't known of the
+ * bias: the square of the middling σ and the variance of the biases still possible, so that it starts
+ * wide, the first sections stand well off the limit, and it closes in as calls come. On the scale of
+ * the distances.
  */
 export function currentEye(calls: readonly CallRecord[], scale: EyeScale): Curve {
   const margins = marginsOf(posterior(calls, scale));
   const unit = usualScatter[scale];
+  const bias = meanOf(grid.biases, margins.bias);
+  const variance = meanOf(
+    grid.biases.map((one) => (one - bias) ** 2),
+    margins.bias,
+  );
+  const scatter = Math.exp(meanOf(grid.scatters.map(Math.log), margins.scatter));
   return {
-    bias: meanOf(grid.biases, margins.bias) * unit,
-    scatter: Math.exp(meanOf(grid.scatters.map(Math.log), margins.scatter)) * unit,
-    lapse: meanOf(lapses, margins.lapse),
+    bias: bias * unit,
+    scatter: Math.hypot(scatter, Math.sqrt(variance)) * unit,
+    lapse: meanOf(grid.lapses, margins.lapse),
   };
 }
 

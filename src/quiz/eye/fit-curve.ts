@@ -36,6 +36,8 @@ export interface FittedCurve {
 const MOST_STEPS = 100;
 const MOST_HALVINGS = 30;
 const NEAR = 1e-12;
+/** Deviances nearer than this are one: what is left is rounding. */
+const ALIKE = 1e-10;
 
 /**
  * Whether some level parts all that was accepted from all that was rejected. Then no finite slope
@@ -74,10 +76,10 @@ export function fitCurve(
     for (let part = 1, i = 0; i < MOST_HALVINGS; i++, part /= 2) {
       next = [line[0] + part * a, line[1] + part * b];
       reached = devianceOf(scaled, next, shape);
-      if (reached <= deviance) break;
+      if (reached <= deviance + ALIKE) break;
     }
     const moved = Math.abs(next[0] - line[0]) + Math.abs(next[1] - line[1]);
-    if (reached > deviance) break;
+    if (reached > deviance + ALIKE) break;
     [line, deviance] = [next, reached];
     if (moved < NEAR) break;
   }
