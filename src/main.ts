@@ -13,8 +13,11 @@ import { fetchRest } from './view/text.ts';
 const target = document.getElementById('app');
 if (target === null) throw new Error('the page has no place for the program');
 const shelf = browserShelf(() => localStorage);
-// The words that come with the page are the opening bench's; any other may need the rest of them.
-const words = isFirstVisit(shelf, browserTab, location.hash) ? null : fetchRest().catch(() => null);
+// The words that come with the page are the opening bench's, in the terms of a first visit; any other
+// bench or person may need the rest of them.
+const isFirst =
+  isFirstVisit(shelf, browserTab, location.hash) && shelf.read('toeline.preferences') === null;
+const words = isFirst ? null : fetchRest().catch(() => null);
 // Not awaited here: what the bench is read with is a chunk that itself imports this one, and would
 // wait for it to finish for ever.
 void Promise.all([openBench(shelf, browserTab, location.hash), words]).then(([bench]) => {

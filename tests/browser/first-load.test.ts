@@ -47,3 +47,13 @@ test('a bench that was kept opens with all its words, a butt joint’s too', asy
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Single-V butt 12.0 × 12.0');
   await expect(page.locator('body')).not.toContainText('…');
 });
+
+test('terms that were chosen before open with all their words', async ({ page }) => {
+  await openBench(page);
+  await page.getByRole('radio', { name: 'ISO terms' }).check();
+  await expect(page.locator('.checks')).toContainText('Leg length z1');
+  await page.evaluate(() => localStorage.removeItem('toeline.bench'));
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(page.locator('.checks')).toContainText('Leg length z1');
+  await expect(page.locator('body')).not.toContainText('…');
+});
