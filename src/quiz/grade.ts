@@ -55,10 +55,11 @@ function differs({ call, faults }: Verdict, { truth, fault }: Question): boolean
   return call !== truth || (fault !== null && !faults.includes(fault));
 }
 
-/** Whether it is what was answered: the same call, and the name among its faults where one was given. */
+/** Whether it is what was answered: the same call, and the name one of its faults where one was given. */
 function gives({ call, faults }: Verdict, answer: Answer, named: Fault | null): boolean {
+  if (call !== answer.call) return false;
   return (
-    call === answer.call && (named === null || answer.call !== 'reject' || faults.includes(named))
+    named === null || answer.call !== 'reject' || faults.some((fault) => isOneWith(fault, named))
   );
 }
 

@@ -88,7 +88,10 @@ const rules: Readonly<Record<Misreading, Rule>> = {
     return instead(question, sideOf(measurement) === 1 ? 'visibleLeg1' : 'visibleLeg2');
   },
   chordThroat: (question) => throatAs(question, 0),
-  crownCounted: (question) => throatAs(question, valueOf(question, 'convexity') ?? 0),
+  crownCounted: (question) => {
+    const crown = valueOf(question, 'convexity') ?? 0;
+    return crown > 0 ? throatAs(question, crown) : [];
+  },
   gapOverlooked: (question) =>
     question.decisive.measurement !== 'rootGap' && (valueOf(question, 'rootGap') ?? 0) > 0
       ? [{ values: { rootGap: 0 } }]

@@ -33,12 +33,12 @@ export function drawQuestion(spec: QuestionSpec, sheet: JobSheet, limits: LimitS
   return questionOf(spec, own, skill, placed);
 }
 
-/** Enough for what one form in fifty can show. */
-const thorough: Patience = { forms: 1600, tried: 400 };
-const quick: Patience = { forms: 200, tried: 50 };
+/** Enough for what one form in ten can show; before that, for what one in three can. */
+const thorough: Patience = { forms: 300, tried: 100 };
+const quick: Patience = { forms: 150, tried: 36 };
 /** What can't stand so far from its limit is asked nearer, each time by this share. */
-const NEARER = 0.7;
-const MOST_TIMES = 6;
+const NEARER = 0.6;
+const MOST_TIMES = 4;
 
 /** A joint at the asked distance, or as near to it as there is one on this sheet. */
 function nearest(
