@@ -1,6 +1,7 @@
-import { line, scaleLinear } from 'd3';
+import { line } from 'd3';
 import { normalShare } from '../../../../limits/index.ts';
 import type { EyeScale } from '../../../../quiz/index.ts';
+import { roundFigures, straightScale } from './straight-scale.ts';
 
 /** A call as the curve takes it: how far past the limit the section stood, and whether it was rejected. */
 export interface CurveCall {
@@ -59,8 +60,8 @@ export function curvePlot(
   { width, height }: { readonly width: number; readonly height: number },
 ): CurvePlot {
   const reach = reachOf(calls, fitted);
-  const across = scaleLinear([-reach, reach], [0, width]);
-  const up = scaleLinear([0, 1], [height, 0]);
+  const across = straightScale([-reach, reach], [0, width]);
+  const up = straightScale([0, 1], [height, 0]);
   return {
     marks: groupsOf(calls).map((group) => {
       const rejected = group.filter((call) => call.rejected).length;
@@ -126,9 +127,7 @@ function ticksOf(
   at: number,
 ): readonly { readonly distance: number; readonly past: number }[] {
   const most = scale === 'ratio' ? 100 * (Math.exp(reach) - 1) : reach;
-  const figures = scaleLinear([-most, most], [0, 1]).ticks(
-    Math.min(7, Math.max(3, Math.floor(at))),
-  );
+  const figures = roundFigures(-most, most, Math.min(7, Math.max(3, Math.floor(at))));
   return figures
     .map((past) => ({ past, distance: scale === 'ratio' ? Math.log(1 + past / 100) : past }))
     .filter(({ distance }) => Number.isFinite(distance) && Math.abs(distance) <= reach);
