@@ -14,6 +14,8 @@ import {
   type Way,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
+import { sameValue } from './same-value.ts';
+import { browserWorld, type World } from './world.ts';
 
 /** What calls are kept in. `add` is done once the record is written, or can't be and stays in memory. */
 export interface CallKeeper {
@@ -46,23 +48,6 @@ export type Chooser = (
   records: readonly LogRecord[],
   seed: number,
 ) => QuestionSpec | null;
-
-/** What a session takes from outside: time, names, chance. */
-export interface World {
-  readonly now: () => Date;
-  /** ms, for how long an answer took */
-  readonly clock: () => number;
-  readonly name: () => string;
-  /** a whole number from 0 to 2^32 - 1 */
-  readonly seed: () => number;
-}
-
-export const browserWorld: World = {
-  now: () => new Date(),
-  clock: () => performance.now(),
-  name: () => crypto.randomUUID(),
-  seed: () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0,
-};
 
 /** A question is looked for with so many seeds before a run gives up. */
 const MOST_TRIES = 12;
@@ -149,7 +134,10 @@ export class CallsSession {
     this.done = this.#keeper.records.filter(
       (record): record is CallRecord => record.kind === 'call' && record.run === run.id,
     );
-    this.#show(spec);
+    // the page may have gone after the call was written and before the next question
+    const isCalled = this.done.some((record) => sameValue(record.spec, spec));
+    if (isCalled) this.next();
+    else this.#show(spec);
   }
 
   /** The next question, or the end of the run. */

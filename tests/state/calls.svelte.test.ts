@@ -1,0 +1,241 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { defaultJobSheet, openingLimitSet } from '../../src/limits/index.ts';
+import { drawQuestion, type LogRecord, type QuestionSpec } from '../../src/quiz/index.ts';
+import {
+  CallsSession,
+  QUIET,
+  type CallKeeper,
+  type Chooser,
+  type KeptRun,
+} from '../../src/state/calls.svelte.ts';
+import type { World } from '../../src/state/world.ts';
+
+const sheet = defaultJobSheet();
+const limits = openingLimitSet;
+const undercut = (seed: number, asked: number): QuestionSpec => ({
+  version: 1,
+  seed,
+  skill: 'fillet.welded.undercut.max',
+  view: 'cut',
+  asked,
+});
+
+/** Keeps what it is given; `refuses` makes writing take until it is let go. */
+class Keeper implements CallKeeper {
+  records: LogRecord[] = [];
+  run: KeptRun | null = null;
+  wait: Promise<void> = Promise.resolve();
+  async add(record: LogRecord): Promise<void> {
+    await this.wait;
+    this.records.push(record);
+  }
+  keepRun(run: KeptRun | null): void {
+    this.run = run;
+  }
+}
+
+let clock = 0;
+let named = 0;
+const world: World = {
+  now: () => new Date('2026-03-02T08:15:00Z'),
+  clock: () => clock,
+  name: () => `name ${named++}`,
+  seed: () => 7,
+};
+let keeper: Keeper;
+let specs: QuestionSpec[];
+const choose: Chooser = () => specs.shift() ?? undercut(1000 + specs.length, 0.4);
+const session = (): CallsSession => new CallsSession(keeper, choose, { sheet, limits }, world);
+
+beforeEach(() => {
+  clock = 0;
+  named = 0;
+  keeper = new Keeper();
+  specs = [undercut(1, 0.4), undercut(2, -0.4), undercut(3, 0.4), undercut(4, -0.4)];
+});
+
+describe('a run of calls', () => {
+  it('asks, writes the call, and only then says what it comes to', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    expect(calls.question?.truth).toBe('reject');
+    calls.call('reject');
+    calls.name('undercut.max');
+    let written = (): void => undefined;
+    keeper.wait = new Promise((done) => (written = done));
+    clock = 3210;
+    const made = calls.commit(31);
+    expect(calls.made).toBeNull();
+    expect(calls.writing).toBe(true);
+    written();
+    await made;
+    expect(calls.made?.grade).toMatchObject({ right: true, rightReason: true });
+    expect(keeper.records).toHaveLength(1);
+    expect(keeper.records[0]).toMatchObject({
+      kind: 'call',
+      truth: 'reject',
+      fault: 'undercut.max',
+      answer: { call: 'reject', fault: 'undercut.max', sure: 80 },
+      pxPerMm: 31,
+      took: 3210,
+      run: 'name 0',
+    });
+  });
+
+  it('takes the same call again for meant, but a reject only once it is said what is wrong', () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    expect(calls.call('accept')).toBe(false);
+    expect(calls.call('accept')).toBe(true);
+    expect(calls.call('reject')).toBe(false);
+    expect(calls.call('reject')).toBe(false);
+    expect(calls.ready).toBe(false);
+    calls.name('notSure');
+    expect(calls.call('reject')).toBe(true);
+  });
+
+  it('lets a call be taken back until it is made, and not after', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    calls.call('accept');
+    calls.takeBack();
+    expect(calls.draft.call).toBeUndefined();
+    await calls.commit(30);
+    expect(keeper.records).toHaveLength(0);
+    calls.call('accept');
+    await calls.commit(30);
+    calls.takeBack();
+    calls.call('reject');
+    expect(calls.made?.record.answer.call).toBe('accept');
+    await calls.commit(30);
+    expect(keeper.records).toHaveLength(1);
+  });
+
+  it('keeps how sure one was for the next question', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    calls.sure(60);
+    calls.call('accept');
+    await calls.commit(30);
+    calls.next();
+    expect(calls.draft).toEqual({ sure: 60 });
+  });
+
+  it('leaves a quiet moment after feedback', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    calls.call('accept');
+    await calls.commit(30);
+    expect(calls.quiet).toBe(true);
+    clock += QUIET;
+    expect(calls.quiet).toBe(false);
+  });
+
+  it('flags a slip as a record of its own, once', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    calls.call('accept');
+    await calls.commit(30);
+    await calls.slip();
+    await calls.slip();
+    expect(keeper.records.map(({ kind }) => kind)).toEqual(['call', 'slip']);
+    expect(keeper.records[1]).toMatchObject({ call: keeper.records[0]?.id });
+  });
+
+  it('leaves no record of what is skipped', () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    const first = calls.question?.spec;
+    calls.skip();
+    expect(calls.question?.spec).not.toEqual(first);
+    expect(keeper.records).toEqual([]);
+  });
+
+  it('doesn’t count the time of a pause', async () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    clock = 1000;
+    calls.pause(true);
+    expect(calls.call('accept')).toBe(false);
+    clock = 61_000;
+    calls.pause(false);
+    clock = 62_000;
+    calls.call('accept');
+    await calls.commit(30);
+    expect(keeper.records[0]).toMatchObject({ took: 2000 });
+  });
+
+  it('ends after as many calls as it was to have, and keeps no round then', async () => {
+    const calls = session();
+    calls.start('practice', null, 2);
+    for (let i = 0; i < 2; i++) {
+      calls.call('accept');
+      await calls.commit(30);
+      calls.next();
+    }
+    expect(calls.ended).toBe(true);
+    expect(calls.done).toHaveLength(2);
+    expect(keeper.run).toBeNull();
+  });
+
+  it('says so where no question can be drawn', () => {
+    specs = [];
+    const nothing: Chooser = () => null;
+    const calls = new CallsSession(keeper, nothing, { sheet, limits }, world);
+    calls.start('practice', null, 20);
+    expect(calls.question).toBeNull();
+    expect(calls.trouble?.key).toBe('calls_error_not_on_this_sheet');
+  });
+});
+
+describe('a mixed test', () => {
+  it('goes on without feedback, which comes at the end, call by call', async () => {
+    const calls = session();
+    calls.start('mixedTest', null, 2);
+    const asked = calls.question?.spec;
+    calls.call('accept');
+    await calls.commit(30);
+    expect(calls.made).toBeNull();
+    expect(calls.question?.spec).not.toEqual(asked);
+    calls.call('accept');
+    await calls.commit(30);
+    expect(calls.ended).toBe(true);
+    const [first] = calls.done;
+    if (first === undefined) throw new Error('no call');
+    calls.review(first);
+    expect(calls.question?.spec).toEqual(asked);
+    expect(calls.made?.grade.right).toBe(false);
+    calls.next();
+    expect(calls.ended).toBe(true);
+  });
+});
+
+describe('a round that a reload broke off', () => {
+  it('goes on with the very same question and the calls made before', async () => {
+    const before = session();
+    before.start('practice', null, 20);
+    before.call('accept');
+    await before.commit(30);
+    before.next();
+    const open = before.question;
+    const kept = JSON.parse(JSON.stringify(keeper.run)) as KeptRun;
+    const after = session();
+    after.resume(kept);
+    expect(after.question).toEqual(open);
+    expect(after.question).toEqual(drawQuestion(kept.spec, sheet, limits));
+    expect(after.done).toHaveLength(1);
+    expect(after.run?.id).toBe(before.run?.id);
+  });
+
+  it('doesn’t ask again what was called just before', async () => {
+    const before = session();
+    before.start('practice', null, 20);
+    const kept = keeper.run;
+    before.call('accept');
+    await before.commit(30);
+    const after = session();
+    if (kept === null) throw new Error('no round');
+    after.resume(kept);
+    expect(after.question?.spec).not.toEqual(kept.spec);
+  });
+});
