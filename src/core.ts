@@ -28,7 +28,8 @@ export {
   parseLimitSet,
 } from './limits/index.ts';
 export type { Check, JobSheet } from './limits/index.ts';
-export { drawQuestion, gradeAnswer, QuizError, skillsOf } from './quiz/index.ts';
-export type { Answer, Grade, Question, QuestionSpec, SheetSkill } from './quiz/index.ts';
+export { drawQuestion, eyeOf, gradeAnswer, QuizError, skillsOf } from './quiz/index.ts';
+export { tallyOf, tellingDistance } from './quiz/index.ts';
+export type { Answer, Eye, Grade, Question, QuestionSpec, SheetSkill } from './quiz/index.ts';
 export { formatLength, parseLength } from './units/index.ts';
 export type { Message } from './units/index.ts';

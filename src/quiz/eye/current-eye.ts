@@ -12,7 +12,7 @@ import {
   type Prior,
 } from './posterior.ts';
 import { mostTelling, questPlus, type QuestPlus } from './quest-plus.ts';
-import { usualScatter } from './support.ts';
+import { usualLapse, usualScatter } from './support.ts';
 
 /** Calls that count for what an eye is now, the latest: it learns. Our choice. */
 export const RECENT = 60;
@@ -22,7 +22,7 @@ const grid: EyeGrid = {
   biases: spaced(-5, 5, 41),
   scatters: spaced(Math.log(1 / 4), Math.log(5), 11).map(Math.exp),
   // One share of blind calls: more of them would explain away what shows the scatter.
-  lapses: [0.02],
+  lapses: [usualLapse],
 };
 
 /** Before the first call: a bias of about 10 per cent either way, a scatter within half and twice the usual. Our choice. */

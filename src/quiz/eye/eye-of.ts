@@ -4,7 +4,7 @@ import type { PlacedCall } from './curve.ts';
 import type { Estimate } from './estimate.ts';
 import { fittedEye, type FittedEye } from './eye-posterior.ts';
 import { isInCurve, placed } from './kept-calls.ts';
-import { fairWithin, fewest, sameMagnification, usualScatter } from './support.ts';
+import { fairWithin, fewest, sameMagnification, usualLapse, usualScatter } from './support.ts';
 
 /** On which side of the limit an eye draws its line: rejects too much, accepts too much, or neither by much. */
 export type Verdict = 'strict' | 'lenient' | 'fair';
@@ -19,7 +19,7 @@ export interface EyeFigures {
   readonly pxPerMm: number;
   readonly bias: Estimate | null;
   readonly scatter: Estimate | 'sharperThanShown' | null;
-  /** share of calls made blindly, as fitted with the others */
+  /** share of calls made blindly, as fitted with the bias; what is held likely where there is no bias */
   readonly lapse: number;
   /** null: the calls can't tell yet */
   readonly verdict: Verdict | null;
@@ -46,46 +46,46 @@ export function eyeOf(calls: readonly CallRecord[]): Eye | null {
   const usable = calls.filter(isInCurve);
   const scale = usable.at(-1)?.scale;
   if (scale === undefined) return null;
-  const groups = byMagnification(usable.filter((call) => call.scale === scale)).map((group) => ({
-    group,
-    fit: fitOf(group, scale),
-  }));
-  const main = groups[0]?.fit as FittedEye;
-  const marked = groups.map(({ group, fit }, i) => ({
-    group,
-    fit,
-    pooled: i === 0 || (overlap(fit.bias, main.bias) && overlap(fit.scatter, main.scatter)),
-  }));
-  const together = marked.filter(({ pooled }) => pooled).flatMap(({ group }) => group);
-  const fit = groups.length === 1 ? main : fitOf(together, scale);
+  const groups = byMagnification(usable.filter((call) => call.scale === scale));
+  const together = groups.flat();
+  if (together.length < fewest.bias) {
+    const figures = groups.map((group) => ({ ...figuresOf(group, null, scale), pooled: true }));
+    return { ...figuresOf(together, null, scale), scale, groups: figures };
+  }
+  const fits = groups.map((group) => fitOf(group, scale));
+  const main = fits[0] as FittedEye;
+  const pooled = fits.map(
+    ({ bias, scatter }) => overlap(bias, main.bias) && overlap(scatter, main.scatter),
+  );
+  const kept = groups.filter((_, i) => pooled[i]).flat();
   return {
-    ...figuresOf(together, fit, scale),
+    ...figuresOf(kept, groups.length === 1 ? main : fitOf(kept, scale), scale),
     scale,
-    groups: marked.map((one) => ({ ...figuresOf(one.group, one.fit, scale), pooled: one.pooled })),
+    groups: groups.map((group, i) => ({
+      ...figuresOf(group, fits[i] as FittedEye, scale),
+      pooled: pooled[i] as boolean,
+    })),
   };
 }
 
 const fitOf = (calls: readonly CallRecord[], scale: EyeScale): FittedEye =>
   fittedEye(calls.map(placed), scale);
 
+/** What of a fit its calls support; without a fit nothing but their number. */
 function figuresOf(
   calls: readonly CallRecord[],
-  { bias, scatter, lapse }: FittedEye,
+  fit: FittedEye | null,
   scale: EyeScale,
 ): EyeFigures {
-  const hasBias = calls.length >= fewest.bias;
+  const bias = calls.length >= fewest.bias ? (fit?.bias ?? null) : null;
+  const scatter = calls.length >= fewest.scatter ? (fit?.scatter ?? null) : null;
   return {
     calls: calls.length,
     pxPerMm: calls.map((call) => call.pxPerMm).sort(rising)[Math.floor(calls.length / 2)] ?? NaN,
-    bias: hasBias ? bias : null,
-    scatter:
-      calls.length < fewest.scatter
-        ? null
-        : isParted(calls.map(placed))
-          ? 'sharperThanShown'
-          : scatter,
-    lapse,
-    verdict: hasBias ? verdictOf(bias, usualScatter[scale] * fairWithin) : null,
+    bias,
+    scatter: scatter !== null && isParted(calls.map(placed)) ? 'sharperThanShown' : scatter,
+    lapse: fit?.lapse ?? usualLapse,
+    verdict: bias === null ? null : verdictOf(bias, usualScatter[scale] * fairWithin),
   };
 }
 

@@ -24,10 +24,10 @@ const WIDEST: Box = { bias: [-8, 8], logScatter: [Math.log(1 / 8), Math.log(8)] 
 const passes = [
   [33, 13],
   [33, 17],
-  [61, 41],
+  [41, 25],
 ] as const;
 /** Eyes less likely than the likeliest by more than this, as a logarithm, are left out of the next pass. */
-const FAINT = -14;
+const FAINT = -12;
 
 interface Box {
   readonly bias: readonly [number, number];

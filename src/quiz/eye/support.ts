@@ -20,6 +20,9 @@ export const fewest = {
  */
 export const usualScatter: Readonly<Record<EyeScale, number>> = { ratio: 0.08, deg: 5, mm: 0.3 };
 
+/** Share of calls that are made blindly, as one may expect it. Our choice, no source. */
+export const usualLapse = 0.02;
+
 /** A bias that lies within this, in usual scatters, with its whole interval is fair: 5 % of the limit, 3.1°, 0.19 mm. Our choice, no source. */
 export const fairWithin = 0.625;
 
