@@ -25,14 +25,15 @@ export interface SheetSkill extends Skill {
 /** Distances that are tried, each as a step further. */
 const steps: Readonly<Record<EyeScale, readonly number[]>> = {
   ratio: [0.2, 0.35, 0.6],
-  deg: [0.5, 1, 2, 4, 8, 12],
-  mm: [0.4, 1, 2],
+  deg: [0.5, 1, 3, 8],
+  mm: [0.5, 1.5],
 };
 /** The first of all, on any scale. */
 const NEAR = 0.1;
 /** A skill is offered where each of these seeds gives a question. */
-const SEEDS = [11, 12];
+const [FIRST, SECOND] = [11, 12];
 const patience: Patience = { forms: 60, tried: 9 };
+const brief: Patience = { forms: 30, tried: 4 };
 
 const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
 
@@ -54,24 +55,22 @@ export function skillsOf(sheet: JobSheet, limits: LimitSet): readonly SheetSkill
 
 function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | null {
   const [settled, open] = [settledSheet(sheet), openSheet(sheet)];
-  const at = (seed: number, away: number) =>
-    atDistance(seed, away, skill, settled, limits, patience);
-  const first = at(SEEDS[0] as number, NEAR);
-  const scale = first ? scaleOf(first.decisive) : 'ratio';
-  const refers =
-    mayBeOpen(skill, open, limits) &&
-    SEEDS.every((seed) => referable(seed, skill, open, limits, patience) !== null);
-  const settles = first !== null && SEEDS.every((seed) => at(seed, NEAR) !== null);
+  const at = (seed: number, away: number, how = patience) =>
+    atDistance(seed, away, skill, settled, limits, how);
+  const isReferred = (seed: number) => referable(seed, skill, open, limits, patience) !== null;
+  const refers = mayBeOpen(skill, open, limits) && isReferred(FIRST) && isReferred(SECOND);
+  const near = at(FIRST, NEAR);
+  const settles = near !== null && at(SECOND, NEAR) !== null;
   if (!settles && !refers) return null;
-  const far = settles ? steps[scale].findIndex((step) => at(SEEDS[0] as number, step) === null) : 0;
-  const reach = steps[scale].at(far < 0 ? -1 : far - 1) ?? 0;
-  return {
-    ...skill,
-    scale,
-    reach: settles ? (far === 0 ? NEAR : reach) : 0,
-    refers,
-    views: viewsOf(skill, sheet),
-  };
+  const views = viewsOf(skill, sheet);
+  if (!settles) return { ...skill, scale: 'ratio', reach: 0, refers, views };
+  const scale = scaleOf(near.decisive);
+  let reach = NEAR;
+  for (const step of steps[scale]) {
+    if (at(FIRST, step, brief) === null) break;
+    reach = step;
+  }
+  return { ...skill, scale, reach, refers, views };
 }
 
 /** What the sheet and the set put a limit to, whether or not it can be asked by itself. */
