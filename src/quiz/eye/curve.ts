@@ -27,3 +27,13 @@ export const distanceOfReject = (chance: number, { bias, scatter, lapse }: Curve
   const share = (chance - lapse) / (1 - 2 * lapse);
   return bias + scatter * normalQuantile(Math.min(1, Math.max(0, share)));
 };
+
+/**
+ * Whether one distance parts all that was accepted from all that was rejected. Then no finite slope
+ * is the likeliest: the eye is sharper than the spacing shown.
+ */
+export function isParted(calls: readonly PlacedCall[]): boolean {
+  const distances = (rejected: boolean): readonly number[] =>
+    calls.filter((call) => call.rejected === rejected).map(({ distance }) => distance);
+  return Math.max(...distances(false)) <= Math.min(...distances(true));
+}

@@ -1,6 +1,6 @@
 import type { CallRecord } from '../call-record.ts';
 import type { EyeScale } from '../question.ts';
-import type { PlacedCall } from './curve.ts';
+import { isParted } from './curve.ts';
 import type { Estimate } from './estimate.ts';
 import { fittedEye, type FittedEye } from './eye-posterior.ts';
 import { isInCurve, placed } from './kept-calls.ts';
@@ -94,13 +94,6 @@ export function verdictOf({ low, high }: Estimate, fair: number): Verdict | null
   if (low >= -fair && high <= fair) return 'fair';
   if (high < 0) return 'strict';
   return low > 0 ? 'lenient' : null;
-}
-
-/** Whether one distance parts all that was accepted from all that was rejected: no finite slope fits best. */
-export function isParted(calls: readonly PlacedCall[]): boolean {
-  const distances = (rejected: boolean): readonly number[] =>
-    calls.filter((call) => call.rejected === rejected).map(({ distance }) => distance);
-  return Math.max(...distances(false)) <= Math.min(...distances(true));
 }
 
 /** Groups whose magnifications lie within a tenth of one middle, the largest group first. */

@@ -1,4 +1,5 @@
 import { normalDensity, normalShare } from '../../limits/index.ts';
+import { isParted, type PlacedCall } from './curve.ts';
 
 /** Calls at one level: how many, and how many of them rejected (or right). */
 export interface Level {
@@ -40,16 +41,6 @@ const NEAR = 1e-12;
 const ALIKE = 1e-10;
 
 /**
- * Whether some level parts all that was accepted from all that was rejected. Then no finite slope
- * is the likeliest: the eye is sharper than the spacing shown.
- */
-export function isSeparable(levels: readonly Level[]): boolean {
-  const accepted = levels.filter(({ calls, rejected }) => rejected < calls).map(({ x }) => x);
-  const rejected = levels.filter((level) => level.rejected > 0).map(({ x }) => x);
-  return Math.max(...accepted) <= Math.min(...rejected);
-}
-
-/**
  * Fits a curve by greatest likelihood (Fisher's scoring; standard errors from the expected
  * information, those of half and scatter by the delta method). Null where no finite rising slope is
  * the likeliest.
@@ -58,7 +49,7 @@ export function fitCurve(
   levels: readonly Level[],
   shape: CurveShape = { link: 'probit', guess: 0, lapse: 0 },
 ): FittedCurve | null {
-  if (isSeparable(levels)) return null;
+  if (isParted(levels.flatMap(callsAt))) return null;
   const calls = levels.reduce((sum, level) => sum + level.calls, 0);
   const mean = levels.reduce((sum, level) => sum + level.x * level.calls, 0) / calls;
   const square = levels.reduce((sum, { x, calls: n }) => sum + n * (x - mean) ** 2, 0);
@@ -85,6 +76,12 @@ export function fitCurve(
   }
   return line[1] > 0 ? described(scaled, line, shape, deviance, mean, unit) : null;
 }
+
+/** One call of each kind that was made at a level: enough to see whether they part. */
+const callsAt = ({ x, calls, rejected }: Level): readonly PlacedCall[] => [
+  ...(rejected < calls ? [{ distance: x, rejected: false }] : []),
+  ...(rejected > 0 ? [{ distance: x, rejected: true }] : []),
+];
 
 type Line = readonly [number, number];
 type Information = readonly [number, number, number];

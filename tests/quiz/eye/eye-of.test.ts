@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { eyeOf, isParted, verdictOf } from '../../../src/quiz/eye/eye-of.ts';
+import { isParted } from '../../../src/quiz/eye/curve.ts';
+import { eyeOf, verdictOf } from '../../../src/quiz/eye/eye-of.ts';
 import type { CallRecord } from '../../../src/quiz/index.ts';
 import { random } from '../../../src/quiz/random.ts';
 import { callAt, calls } from '../../property/simulated-eyes.ts';
