@@ -3,14 +3,21 @@ import { isOneWith, looksLike } from './quantity.ts';
 import type { Answer, Question } from './question.ts';
 import { rejudge, type Verdict } from './rejudge.ts';
 import type { Fault } from './skill.ts';
-import { misreadBy, misreadings, type Misreading } from './wrong-rules.ts';
+import { misreadBy, misreadings } from './wrong-rules.ts';
 
 /**
  * What a wrong answer may come of: a rule misread; a name for what looks like it; or, where neither
- * explains it, an eye too strict or too lenient, or an open question settled.
+ * explains it, an eye too strict or too lenient, an open question settled, or just another name.
  */
-export type WrongRule =
-  Misreading | 'lookAlike' | 'tooStrict' | 'tooLenient' | 'settledOpen' | 'otherName';
+export const wrongRules = [
+  ...misreadings,
+  'lookAlike',
+  'tooStrict',
+  'tooLenient',
+  'settledOpen',
+  'otherName',
+] as const;
+type WrongRule = (typeof wrongRules)[number];
 
 /** An answer held against the truth. */
 export interface Grade {

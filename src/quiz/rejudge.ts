@@ -32,7 +32,7 @@ export function rejudge(question: Question, limits: LimitSet, misread: Misread):
  * The call that checks come to as far as this question goes: other measures of the same fault say
  * the same thing again and are left out.
  */
-export function verdictOf(checks: readonly Check[], decisive: Check): Verdict | null {
+function verdictOf(checks: readonly Check[], decisive: Check): Verdict | null {
   const own = faultOf(decisive);
   const isDecisive = (check: Check): boolean =>
     check.measurement === decisive.measurement && check.sense === decisive.sense;

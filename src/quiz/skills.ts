@@ -74,7 +74,7 @@ function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | nu
 }
 
 /** What the sheet and the set put a limit to, whether or not it can be asked by itself. */
-export function judgedSkills(sheet: JobSheet, { criteria }: LimitSet): readonly Skill[] {
+function judgedSkills(sheet: JobSheet, { criteria }: LimitSet): readonly Skill[] {
   const all = [...sheetRows(sheet), ...criteria].flatMap(skillsIn);
   return [...new Map(all.map((skill) => [skill.id, skill])).values()];
 }

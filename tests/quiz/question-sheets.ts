@@ -8,7 +8,7 @@ export interface SheetCase {
   readonly limits: CompiledLimitSet;
 }
 
-export function setById(id: string): CompiledLimitSet {
+function setById(id: string): CompiledLimitSet {
   const found = limitSets.find((set) => set.id === id);
   if (found === undefined) throw new Error(`no limit set ${id}`);
   return found;

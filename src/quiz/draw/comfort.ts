@@ -9,7 +9,7 @@ import type { Evaluated } from './evaluate.ts';
  * degrees, or nothing at all where nothing is permitted. Our own choice, about two scatters of a
  * trained eye.
  */
-export const comfort: Readonly<Record<EyeScale, number>> = { ratio: 0.1, deg: 2.5, mm: 0 };
+const comfort: Readonly<Record<EyeScale, number>> = { ratio: 0.1, deg: 2.5, mm: 0 };
 /** Of a length at most so much, mm: across a thick plate a tenth would be far. */
 const MOST_MM = 0.8;
 /** Across a weld a plate's own thickness is the most there is: next to nothing to spare, as a ratio. */
