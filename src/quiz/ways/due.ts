@@ -60,7 +60,7 @@ function goesOf(calls: readonly CallRecord[]): readonly Go[] {
 }
 
 /** What the schedule knows of a skill after its goes, replayed one after the other. */
-export function cardOf(goes: readonly Go[]): Card {
+function cardOf(goes: readonly Go[]): Card {
   const usual = middle(goes.map(({ took }) => took));
   let card = createEmptyCard(goes[0]?.at ?? new Date(0));
   for (const go of goes) card = scheduler.next(card, go.at, reviewOf(go, usual)).card;
