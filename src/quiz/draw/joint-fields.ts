@@ -29,3 +29,20 @@ export function within(kind: Joint['kind'], field: string, value: number): numbe
   const [low, high] = boundsOf(kind, field);
   return Math.min(high, Math.max(low, value));
 }
+
+/** Features are drawn to this place, mm, degrees or share, and what is solved to a finer one. */
+const PLACE = 1e6;
+const FINE = 1e8;
+
+/** To a place that engines agree on: the last digit of a power or a sine is their own. */
+export const finely = (value: number): number => Math.round(value * FINE) / FINE;
+
+/** The joint with every number to a place that engines agree on. */
+export const tidy = (joint: Joint): Joint => ({
+  ...joint,
+  ...Object.fromEntries(
+    Object.entries(joint)
+      .filter(([, value]) => typeof value === 'number')
+      .map(([name, value]) => [name, Math.round(Number(value) * PLACE) / PLACE]),
+  ),
+});

@@ -10,7 +10,7 @@ import { binding, intruders, type ComparedCheck } from './comfort.ts';
 import { driverOf, type Driver } from './driver.ts';
 import { evaluate, type Evaluated } from './evaluate.ts';
 import { filletForm } from './fillet-form.ts';
-import { withFields } from './joint-fields.ts';
+import { finely, tidy, withFields } from './joint-fields.ts';
 import { mend, type Intruding } from './mend.ts';
 import { smallFlaws } from './small-flaws.ts';
 import { solve } from './solve.ts';
@@ -66,20 +66,17 @@ export function drawPlaced(
 
 function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | 'nothingToAsk' | null {
   const { skill, sheet, limits } = wanted;
-  const drawn: Joint = (skill.kind === 'fillet' ? filletForm : buttForm)(
-    chance,
-    sheet,
-    skill.stage,
-  );
+  const form = skill.kind === 'fillet' ? filletForm : buttForm;
+  const drawn = tidy(form(chance, sheet, skill.stage));
   const plain = evaluate(drawn, sheet, limits);
   if (plain === null) return 'nothingToAsk';
   const flaws = smallFlaws(chance, drawn, plain.checks, isOfThroat(skill));
-  let base: Joint = withFields(drawn, flaws);
+  let base = tidy(withFields(drawn, flaws));
   const sample = aimAt(chance, skill, plain) ?? rarely(chance, wanted, base);
   if (sample === null) return 'nothingToAsk';
   const driver = driverOf({ ...sample, sheet, capMost: capMost(plain) }, base, chance);
   if (driver === null) return 'nothingToAsk';
-  base = withFields(base, driver.before);
+  base = tidy(withFields(base, driver.before));
   const open = new Set(
     plain.checks.filter(({ call }) => call === 'notAssessed').map(({ id }) => id),
   );
@@ -97,7 +94,7 @@ function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | 'nothing
     before = round > 0 ? now : '';
     const change = mend(chance, intruding, driver.fields);
     if (change === null) return null;
-    base = withFields(base, change);
+    base = tidy(withFields(base, change));
   }
   return null;
 }
@@ -192,14 +189,15 @@ function place(
     start === null
       ? from
       : from + (valueAt(distance, start.decisive) - start.decisive.measured) / slope;
-  return solve(
-    (x) => {
-      const found = at(driver.place(base, x));
+  const x = solve(
+    (to) => {
+      const found = at(driver.place(base, to));
       if (found === null) return null;
-      return { off: found.decisive.measured - valueAt(distance, found.decisive), found };
+      return { off: found.decisive.measured - valueAt(distance, found.decisive), found: to };
     },
     guess,
     slope,
     [driver.low, driver.high],
   );
+  return x === null ? null : at(driver.place(base, finely(x)));
 }
