@@ -15,7 +15,7 @@ import { mostTelling, questPlus, type QuestPlus } from './quest-plus.ts';
 import { usualLapse, usualScatter } from './support.ts';
 
 /** Calls that count for what an eye is now, the latest: it learns. Our choice. */
-export const RECENT = 60;
+const RECENT = 60;
 
 /** Every eye that questions are placed by, in usual scatters. */
 const grid: EyeGrid = {
@@ -82,7 +82,7 @@ export const chanceOfRight = (distance: number, eye: Curve): number =>
   distance > 0 ? chanceOfReject(distance, eye) : 1 - chanceOfReject(distance, eye);
 
 /** The share of right calls that practice aims at. Wilson, Shenhav, Straccia and Cohen 2019: about 85 %. */
-export const PRACTICE_CHANCE = 0.85;
+const PRACTICE_CHANCE = 0.85;
 
 /**
  * The distance that practice asks on a side: each side's chance of a right call is 0.85, and where a

@@ -6,7 +6,7 @@ export interface Estimate {
 }
 
 /** How many standard errors the 95 per cent interval of a normal estimate reaches to either side. */
-export const Z95 = 1.959963984540054;
+const Z95 = 1.959963984540054;
 
 /** An estimate of known standard error with its 95 per cent interval. */
 export const estimate = (value: number, standardError: number): Estimate => ({

@@ -81,9 +81,9 @@ export function marginsOf({ grid: { biases, scatters, lapses }, weights }: Poste
 export const meanOf = (nodes: readonly number[], margin: Float64Array): number =>
   nodes.reduce((sum, node, i) => sum + node * (margin[i] as number), 0);
 
-/** The mean of a margin over evenly spaced nodes, with the limits that leave out a fortieth at either end. */
+/** The middle of a margin over evenly spaced nodes, half on either side, and the limits that leave out a fortieth at either end. */
 export const spreadOf = (nodes: readonly number[], margin: Float64Array): Estimate => ({
-  value: meanOf(nodes, margin),
+  value: quantileOf(nodes, margin, 0.5),
   low: quantileOf(nodes, margin, 0.025),
   high: quantileOf(nodes, margin, 0.975),
 });
