@@ -11,14 +11,14 @@ import type { SkillLimit } from './skill-eye.ts';
 type Told = Pick<Wording, 'say' | 'quantity'>;
 
 /** A share of a limit with no more figures than it can bear: 3.4 %, 12 %. */
-export const percentText = (percent: number, wording: Told): string => {
+const percentText = (percent: number, wording: Told): string => {
   const size = Math.abs(percent);
   const figure = size < 10 ? Math.round(size * 10) / 10 : Math.round(size);
   return wording.say('calls_eye_percent', { amount: figure });
 };
 
 /** How far a place on the eye's scale lies off the limit: in per cent of it, else as the amount alone. */
-export function offLimit(
+function offLimit(
   distance: number,
   scale: EyeScale,
   limit: SkillLimit,
