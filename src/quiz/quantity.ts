@@ -70,13 +70,3 @@ const lookAlikes: readonly (readonly Fault[])[] = [
 /** Whether an eye may take the one for the other. */
 export const looksLike = (fault: Fault, other: Fault): boolean =>
   fault !== other && lookAlikes.some((group) => group.includes(fault) && group.includes(other));
-
-/** What an eye may take a fault for. */
-export const lookAlikesOf = (fault: Fault): readonly Fault[] => [
-  ...new Set(
-    lookAlikes
-      .filter((group) => group.includes(fault))
-      .flat()
-      .filter((other) => other !== fault),
-  ),
-];

@@ -192,7 +192,11 @@ function isRun(value: unknown): value is KeptRun {
     'version' in value &&
     value.version === 1 &&
     'spec' in value &&
+    isObject(value.spec) &&
     'sheet' in value &&
+    isObject(value.sheet) &&
     'way' in value
   );
 }
+
+const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;

@@ -99,6 +99,6 @@ function questionOf(spec: QuestionSpec, sheet: JobSheet, skill: Skill, placed: P
     known: happens(chance, 0.5) ? 't1' : 't2',
     mirrored: happens(chance, 0.5),
     recorded: recordedFor(skill, spec.view, measurements),
-    choices: choicesFor(placed, skill),
+    choices: choicesFor(placed),
   };
 }

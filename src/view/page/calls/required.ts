@@ -12,28 +12,25 @@ export interface Required {
   readonly limit: string;
 }
 
-/** Lines that fit over a drawing and can be kept in mind. */
-const MOST = 7;
-
 /**
- * What the sheet requires of a question's joint, a line for each quantity and sense: its own order,
- * the decisive one among them whatever its place, never pointed out.
+ * What the sheet requires of a question's joint, a line for each quantity and sense, all of them in
+ * the sheet's own order: neither the decisive one nor what was measured leaves a trace.
  */
 export function requiredOf(question: Question, reading: Reading): readonly Required[] {
-  const { checks, decisive, choices } = question;
+  const { checks, decisive } = question;
   const decides = faultOf(decisive);
   const seen = new Set<string>();
-  const lines: { readonly check: Check; readonly line: Required }[] = [];
-  for (const check of checks) {
+  return checks.flatMap((check) => {
     const fault = faultOf(check);
-    if (check.limit === null || !choices.includes(fault) || seen.has(fault)) continue;
+    if (check.limit === null || seen.has(fault)) return [];
     // two plates may have two limits: the decisive one's is told
-    if (fault === decides && check.id !== decisive.id) continue;
+    const told = fault === decides ? decisive : check;
     seen.add(fault);
     const name = quantityName(quantityOf(check.measurement));
-    lines.push({ check, line: { name, limit: checkReading(check, reading).required } });
-  }
-  const at = lines.findIndex(({ check }) => check.id === decisive.id);
-  const start = Math.max(0, Math.min(at - MOST + 1, lines.length - MOST));
-  return lines.slice(start, start + MOST).map(({ line }) => line);
+    return [{ name, limit: checkReading(unmeasured(told), reading).required }];
+  });
 }
+
+/** The check before anything is measured: a figure is written finer where that tells two apart. */
+const unmeasured = ({ limit, sense, unit }: Check): Check =>
+  ({ limit, sense, unit, measured: null, call: 'notAssessed' }) as Check;
