@@ -58,7 +58,9 @@ test('a round is played by keyboard alone, and each call is kept before it is an
     // a key held from the answer asks for nothing yet
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
-    await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    // feedback first, then its quiet moment
+  await expect(page.locator('.feedback')).toBeVisible();
+  await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
   }
   await page.getByRole('button', { name: 'Stop' }).press('Enter');
@@ -107,7 +109,9 @@ test('the drawing stays where it was when its dimensions appear', async ({ page 
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
     expect(await place()).toEqual(before);
-    await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    // feedback first, then its quiet moment
+  await expect(page.locator('.feedback')).toBeVisible();
+  await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
   }
 });
@@ -132,6 +136,8 @@ test('a reload in mid-question goes on with the very same question', async ({ pa
   await begin(page);
   await page.keyboard.press('a');
   await page.keyboard.press('Enter');
+  // feedback first, then its quiet moment
+  await expect(page.locator('.feedback')).toBeVisible();
   await expect(page.locator('.primary.quiet')).toHaveCount(0);
   await page.keyboard.press('Enter');
   await expect(heading(page)).toHaveText('Call 2 of 10');
@@ -240,7 +246,9 @@ for (const [failing, how] of [
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
     await expect(page.getByRole('alert')).toBeVisible();
-    await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    // feedback first, then its quiet moment
+  await expect(page.locator('.feedback')).toBeVisible();
+  await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
     await expect(heading(page)).toHaveText('Call 2 of 10');
   });
@@ -290,7 +298,9 @@ for (const { screen, scheme } of LOOKS) {
     await page.keyboard.press('1');
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
-    await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    // feedback first, then its quiet moment
+  await expect(page.locator('.feedback')).toBeVisible();
+  await expect(page.locator('.primary.quiet')).toHaveCount(0);
     expect(await axeFindings(page)).toEqual([]);
     await openCalls(page, '/progress');
     await expect(heading(page)).toHaveText('Your eye');
