@@ -59,8 +59,8 @@ test('a round is played by keyboard alone, and each call is kept before it is an
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
     // feedback first, then its quiet moment
-  await expect(page.locator('.feedback')).toBeVisible();
-  await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    await expect(page.locator('.feedback')).toBeVisible();
+    await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
   }
   await page.getByRole('button', { name: 'Stop' }).press('Enter');
@@ -110,8 +110,8 @@ test('the drawing stays where it was when its dimensions appear', async ({ page 
     await expect(page.getByText('you said')).toBeVisible();
     expect(await place()).toEqual(before);
     // feedback first, then its quiet moment
-  await expect(page.locator('.feedback')).toBeVisible();
-  await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    await expect(page.locator('.feedback')).toBeVisible();
+    await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
   }
 });
@@ -247,8 +247,8 @@ for (const [failing, how] of [
     await expect(page.getByText('you said')).toBeVisible();
     await expect(page.getByRole('alert')).toBeVisible();
     // feedback first, then its quiet moment
-  await expect(page.locator('.feedback')).toBeVisible();
-  await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    await expect(page.locator('.feedback')).toBeVisible();
+    await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.keyboard.press('Enter');
     await expect(heading(page)).toHaveText('Call 2 of 10');
   });
@@ -299,8 +299,8 @@ for (const { screen, scheme } of LOOKS) {
     await page.keyboard.press('Enter');
     await expect(page.getByText('you said')).toBeVisible();
     // feedback first, then its quiet moment
-  await expect(page.locator('.feedback')).toBeVisible();
-  await expect(page.locator('.primary.quiet')).toHaveCount(0);
+    await expect(page.locator('.feedback')).toBeVisible();
+    await expect(page.locator('.primary.quiet')).toHaveCount(0);
     expect(await axeFindings(page)).toEqual([]);
     await openCalls(page, '/progress');
     await expect(heading(page)).toHaveText('Your eye');
