@@ -1,6 +1,17 @@
 import type { Circumstance, Criterion, Formulas, LimitSet } from '../../../limits/index.ts';
 import type { LimitsProblem } from '../../../state/read-limits.ts';
 
+/** What the fields of an own set's row are given. */
+export interface RowProps {
+  readonly row: Criterion;
+  /** `criteria[2]` */
+  readonly path: string;
+  readonly problems: readonly LimitsProblem[];
+  /** the id of the list of names that a formula may use */
+  readonly list: string;
+  readonly onchange: (row: Criterion) => void;
+}
+
 /** What a row limits: the most that may be, the least that must be, or nothing, with the reason said. */
 export type Side = 'max' | 'min' | 'unassessed';
 
