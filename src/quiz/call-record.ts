@@ -53,3 +53,6 @@ export interface SlipRecord {
 }
 
 export type LogRecord = CallRecord | SlipRecord;
+
+/** Whether a call was the truth. */
+export const isRight = ({ truth, answer }: CallRecord): boolean => truth === answer.call;

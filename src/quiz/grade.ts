@@ -1,5 +1,5 @@
 import type { LimitSet } from './limit-set.ts';
-import { isOneWith, looksLike } from './quantity.ts';
+import { isOneWith, looksLike, namesFault } from './quantity.ts';
 import type { Answer, Question } from './question.ts';
 import { rejudge, type Verdict } from './rejudge.ts';
 import type { Fault } from './skill.ts';
@@ -36,7 +36,7 @@ export function gradeAnswer(question: Question, answer: Answer, limits: LimitSet
   const rightReason =
     question.fault === null || answer.call !== 'reject' || answer.fault === null
       ? null
-      : named !== null && isOneWith(question.fault, named);
+      : namesFault(question.fault, answer.fault);
   if (right && rightReason !== false) return { right, rightReason, mistakes: [] };
   const found: readonly WrongRule[] = misreadings.filter((rule) =>
     misreadBy(rule, question, limits).some((misread) => {

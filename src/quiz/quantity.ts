@@ -1,4 +1,6 @@
+import type { Joint } from '../joint/index.ts';
 import type { Check } from '../limits/index.ts';
+import type { Answer } from './question.ts';
 import type { Fault, Quantity } from './skill.ts';
 
 type Subject = Check['measurement'];
@@ -13,6 +15,23 @@ export const sideOf = (subject: Subject): 1 | 2 | null =>
 /** The fault that a check finds when it rejects. */
 export const faultOf = ({ measurement, sense }: Pick<Check, 'measurement' | 'sense'>): Fault =>
   `${quantityOf(measurement)}.${sense}`;
+
+/** Welded from both sides a joint has two faces: what a root has elsewhere goes by a face's name. */
+const onSecondFace: Readonly<Record<Quantity, Quantity>> = {
+  rootConcavity: 'underfill',
+  rootReinforcement: 'faceReinforcement',
+  rootUndercut: 'undercut',
+};
+
+/** What the fault of a check is called on this joint. */
+export function faultOn(joint: Joint, check: Pick<Check, 'measurement' | 'sense'>): Fault {
+  const hasTwoFaces =
+    joint.kind === 'butt' &&
+    (joint.preparation === 'doubleV' || joint.preparation === 'doubleBevel');
+  const quantity = quantityOf(check.measurement);
+  const face = hasTwoFaces ? onSecondFace[quantity] : undefined;
+  return face === undefined ? faultOf(check) : `${face}.${check.sense}`;
+}
 
 const throats = [
   'sizeEqual.min',
@@ -43,6 +62,10 @@ export function isOneWith(fault: Fault, other: Fault): boolean {
   const same = oneFault.some((group) => group.includes(fault) && group.includes(other));
   return same || (follows[fault]?.includes(other) ?? false);
 }
+
+/** Whether an answer to "what is wrong" names the fault, or what comes of the same cause. */
+export const namesFault = (fault: Fault, named: Answer['fault']): boolean =>
+  named !== null && named !== 'somethingElse' && named !== 'notSure' && isOneWith(fault, named);
 
 /** Faults that an eye takes for one another; common practice, no source. */
 const lookAlikes: readonly (readonly Fault[])[] = [

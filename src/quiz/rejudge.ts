@@ -1,8 +1,9 @@
+import type { Joint } from '../joint/index.ts';
 import { judge } from '../limits/index.ts';
 import type { Call, Check, JobSheet } from '../limits/index.ts';
 import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { LimitSet } from './limit-set.ts';
-import { faultOf, isOneWith } from './quantity.ts';
+import { faultOf, faultOn, isOneWith } from './quantity.ts';
 import type { Question } from './question.ts';
 import type { Fault } from './skill.ts';
 
@@ -22,17 +23,17 @@ export interface Misread {
 
 /** The question judged again with something misread; null where the decisive check then has nothing to say. */
 export function rejudge(question: Question, limits: LimitSet, misread: Misread): Verdict | null {
-  const { decisive, measurements, sheet } = question;
+  const { decisive, joint, measurements, sheet } = question;
   const read = withValues(measurements, misread.values ?? {});
   const checks = judge(read, misread.sheet ?? sheet, misread.limits ?? limits);
-  return verdictOf(checks, decisive);
+  return verdictOf(checks, decisive, joint);
 }
 
 /**
  * The call that checks come to as far as this question goes: other measures of the same fault say
  * the same thing again and are left out.
  */
-function verdictOf(checks: readonly Check[], decisive: Check): Verdict | null {
+function verdictOf(checks: readonly Check[], decisive: Check, joint: Joint): Verdict | null {
   const own = faultOf(decisive);
   const isDecisive = (check: Check): boolean =>
     check.measurement === decisive.measurement && check.sense === decisive.sense;
@@ -42,7 +43,10 @@ function verdictOf(checks: readonly Check[], decisive: Check): Verdict | null {
     (check) => isDecisive(check) || !isOneWith(own, faultOf(check)) || faultOf(check) === own,
   );
   const rejected = heard.filter(({ call }) => call === 'reject');
-  if (rejected.length > 0) return { call: 'reject', faults: [...new Set(rejected.map(faultOf))] };
+  if (rejected.length > 0) {
+    const faults = new Set(rejected.map((check) => faultOn(joint, check)));
+    return { call: 'reject', faults: [...faults] };
+  }
   const isOpen = heard.some((check) => check.call === 'refer');
   return { call: isOpen ? 'refer' : 'accept', faults: [] };
 }

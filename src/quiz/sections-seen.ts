@@ -3,12 +3,13 @@ import type { Measurements } from '../measure/index.ts';
 import type { Question, SectionView } from './question.ts';
 import type { Skill } from './skill.ts';
 
-/** What only a cut shows. */
+/** What only a cut shows; a gap that the record tells is read, not seen. */
 const inside: ReadonlySet<string> = new Set([
   'rootPenetration',
   'actualThroat',
   'deepThroat',
   'jointThickness',
+  'rootGap',
 ]);
 /** What lies on the root side of a butt weld: seen where an eye gets to it. */
 const onRootSide: ReadonlySet<string> = new Set([
@@ -18,7 +19,7 @@ const onRootSide: ReadonlySet<string> = new Set([
   'incompletePenetration',
 ]);
 /** What the fit-up record tells of a finished fillet. */
-const byRecord: ReadonlySet<string> = new Set(['rootGap', 'contactLeg', 'effectiveThroat']);
+const byRecord: ReadonlySet<string> = new Set(['contactLeg', 'effectiveThroat']);
 
 /**
  * The views in which a skill can be asked. Before welding everything is open to the eye; on a

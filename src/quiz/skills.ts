@@ -22,14 +22,16 @@ export interface SheetSkill extends Skill {
   readonly views: readonly SectionView[];
 }
 
-/** Distances that are tried, each as a step further. */
+/** Where a limit's scale is found out, on any scale. */
+const NEAR = 0.1;
+/** The nearest that a skill has to be askable at: nearer no instrument would tell, an angle least of all. Our choice. */
+const nearest: Readonly<Record<EyeScale, number>> = { ratio: 0.1, deg: 1, mm: 0.2 };
+/** Distances that are tried after it, each as a step further. */
 const steps: Readonly<Record<EyeScale, readonly number[]>> = {
   ratio: [0.2, 0.35, 0.6],
-  deg: [0.5, 1, 3, 8],
+  deg: [3, 8],
   mm: [0.5, 1.5],
 };
-/** The first of all, on any scale. */
-const NEAR = 0.1;
 /** A skill is offered where each of these seeds gives a question. */
 const [FIRST, SECOND] = [11, 12];
 const patience: Patience = { forms: 60, tried: 9 };
@@ -59,13 +61,13 @@ function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | nu
     atDistance(seed, away, skill, settled, limits, how);
   const isReferred = (seed: number) => referable(seed, skill, open, limits, patience) !== null;
   const refers = mayBeOpen(skill, open, limits) && isReferred(FIRST) && isReferred(SECOND);
-  const near = at(FIRST, NEAR);
-  const settles = near !== null && at(SECOND, NEAR) !== null;
-  if (!settles && !refers) return null;
   const views = viewsOf(skill, sheet);
-  if (!settles) return { ...skill, scale: 'ratio', reach: 0, refers, views };
-  const scale = scaleOf(near.decisive);
-  let reach = NEAR;
+  const first = at(FIRST, NEAR);
+  const scale = first === null ? 'ratio' : scaleOf(first.decisive);
+  const settles =
+    first !== null && [FIRST, SECOND].every((seed) => at(seed, nearest[scale]) !== null);
+  if (!settles) return refers ? { ...skill, scale, reach: 0, refers, views } : null;
+  let reach = nearest[scale];
   for (const step of steps[scale]) {
     if (at(FIRST, step, brief) === null) break;
     reach = step;

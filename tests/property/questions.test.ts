@@ -7,7 +7,7 @@ import { build } from '../../src/joint/index.ts';
 import { judge } from '../../src/limits/index.ts';
 import type { Check } from '../../src/limits/index.ts';
 import { measure } from '../../src/measure/index.ts';
-import { drawQuestion, faultOf, skillsOf } from '../../src/quiz/index.ts';
+import { drawQuestion, faultOn, skillsOf } from '../../src/quiz/index.ts';
 import type { Question, SheetSkill } from '../../src/quiz/index.ts';
 import { sheetCases, type SheetCase } from '../quiz/question-sheets.ts';
 import { runs } from '../runs.ts';
@@ -58,12 +58,18 @@ function amiss(question: Question, skill: SheetSkill, asked: number, limits: She
   if (!(Math.abs((own.measured ?? 0) - value) < 1e-6)) found.push(`measures ${own.measured}`);
   if (truth !== (standing > 0 ? 'reject' : 'accept')) found.push(`truth ${truth}`);
   if (own.call !== truth) found.push(`called ${own.call}`);
-  const fault = `${skill.quantity}.${skill.sense}`;
+  // on a groove welded from both sides the second face goes by a face's name
+  const fault = faultOn(joint, own);
+  const isItsOwn =
+    fault === `${skill.quantity}.${skill.sense}` ||
+    (joint.kind === 'butt' && joint.preparation.startsWith('double'));
+  if (!isItsOwn) found.push(`is about ${fault}`);
   if (question.fault !== (truth === 'reject' ? fault : null)) found.push(`fault ${question.fault}`);
-  if (!question.choices.includes(faultOf(own))) found.push('the fault is not among the choices');
+  if (!question.choices.includes(fault)) found.push('the fault is not among the choices');
   for (const check of checks) {
     const isAlongside =
-      faultOf(check) === fault || (alongside[fault]?.includes(faultOf(check)) ?? false);
+      faultOn(joint, check) === fault ||
+      (alongside[fault]?.includes(faultOn(joint, check)) ?? false);
     const isHidden = check.reasons[0]?.key === 'limits_reason_root_hidden';
     if (check.call === 'reject' && !(truth === 'reject' && isAlongside))
       found.push(`${check.id} rejects`);

@@ -143,13 +143,25 @@ describe('what may be answered', () => {
 });
 
 describe('views', () => {
-  const gap = (view: QuestionSpec['view']) =>
-    draw(opening, spec('fillet.welded.rootGap.max', 0.2, { view }));
-
-  it('tell the gap from the record where nobody can see it', () => {
-    const { recorded, decisive } = gap('outside');
-    expect(recorded).toEqual([{ measurement: 'rootGap', value: decisive.measured }]);
+  it('show a gap under a finished fillet in a cut only: read from the record it would be no call by eye', () => {
+    const gap = (view: QuestionSpec['view']) =>
+      draw(opening, spec('fillet.welded.rootGap.max', 0.2, { view }));
     expect(gap('cut').recorded).toEqual([]);
+    expect(() => gap('outside')).toThrow(new QuizError({ key: 'calls_error_not_seen' }));
+  });
+
+  it('tell the gap from the record where there is one and nobody can see it', () => {
+    const seeds = Array.from({ length: 30 }, (_, seed) => seed);
+    const recorded = seeds.map((seed) => {
+      const leg = (view: QuestionSpec['view']) =>
+        draw(opening, spec('fillet.welded.leg.min', 0.2, { view, seed }));
+      expect(leg('cut').recorded).toEqual([]);
+      const { recorded, measurements } = leg('outside');
+      const gap = measurements.values.rootGap?.value ?? 0;
+      expect(recorded).toEqual(gap > 0 ? [{ measurement: 'rootGap', value: gap }] : []);
+      return recorded.length;
+    });
+    expect(new Set(recorded)).toEqual(new Set([0, 1]));
   });
 
   it('refuse what can be seen in none of them', () => {

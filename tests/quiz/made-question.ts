@@ -2,7 +2,7 @@ import { build } from '../../src/joint/index.ts';
 import type { Joint } from '../../src/joint/index.ts';
 import { judge } from '../../src/limits/index.ts';
 import { measure } from '../../src/measure/index.ts';
-import { faultOf } from '../../src/quiz/index.ts';
+import { faultOn } from '../../src/quiz/index.ts';
 import type { Question } from '../../src/quiz/index.ts';
 import type { SheetCase } from './question-sheets.ts';
 
@@ -22,13 +22,13 @@ export function questionAbout(joint: Joint, { sheet, limits }: SheetCase, id: st
     checks,
     decisive,
     truth,
-    fault: truth === 'reject' ? faultOf(decisive) : null,
+    fault: truth === 'reject' ? faultOn(joint, decisive) : null,
     scale: 'ratio',
     distance: 0,
     exceedance: 0,
     known: 't1',
     mirrored: false,
     recorded: [],
-    choices: [...new Set(checks.map(faultOf))],
+    choices: [...new Set(checks.map((check) => faultOn(joint, check)))],
   };
 }

@@ -1,7 +1,7 @@
-import type { Call, JobSheet } from '../../limits/index.ts';
-import { distanceOf, exceedanceOf, scaleOf } from '../distance.ts';
+import { judge, type Call, type JobSheet } from '../../limits/index.ts';
+import { distanceOf, exceedanceOf, isCompared, scaleOf } from '../distance.ts';
 import type { LimitSet } from '../limit-set.ts';
-import { faultOf } from '../quantity.ts';
+import { faultOn } from '../quantity.ts';
 import { QuizError } from '../quiz-error.ts';
 import type { Question, QuestionSpec } from '../question.ts';
 import { happens, sfc32 } from '../random.ts';
@@ -16,7 +16,8 @@ import { referable } from './refer.ts';
 /**
  * The joint that a spec, a sheet and a set make, its truth known: exactly the fault that was asked
  * for or none, everything else comfortably inside, the decisive measurement at the asked distance.
- * The question's sheet says what the given one left open, unless what is open is the question.
+ * Where what the given sheet leaves open would leave the call open too, the question's sheet says it,
+ * unless what is open is the question.
  * A QuizError where that can't be had on this sheet.
  */
 export function drawQuestion(spec: QuestionSpec, sheet: JobSheet, limits: LimitSet): Question {
@@ -30,7 +31,28 @@ export function drawQuestion(spec: QuestionSpec, sheet: JobSheet, limits: LimitS
       ? referable(seed, skill, own, limits, thorough)
       : nearest(seed, asked, skill, own, limits);
   if (placed === null) throw new QuizError({ key: 'calls_error_not_on_this_sheet' });
-  return questionOf(spec, own, skill, placed);
+  const [shown, as] =
+    asked === 'refer' ? [own, placed] : leftOpen(placed, openSheet(sheet), limits, own);
+  return questionOf(spec, shown, skill, as);
+}
+
+/**
+ * The same joint on the sheet as it was given, where what that leaves open changes no call: what a
+ * sheet leaves unsaid must not say by itself that a question is open.
+ */
+function leftOpen(
+  placed: Placed,
+  open: JobSheet,
+  limits: LimitSet,
+  settled: JobSheet,
+): readonly [JobSheet, Placed] {
+  const checks = judge(placed.measurements, open, limits);
+  const callOf = new Map(placed.checks.map(({ id, call }) => [id, call]));
+  const isSame = checks.every(({ id, call }) => callOf.get(id) === call);
+  const decisive = checks.find(({ id }) => id === placed.decisive.id);
+  return isSame && decisive !== undefined && isCompared(decisive)
+    ? [open, { ...placed, checks, decisive }]
+    : [settled, placed];
 }
 
 /** Enough for what one form in ten can show; before that, for what one in three can. */
@@ -92,7 +114,7 @@ function questionOf(spec: QuestionSpec, sheet: JobSheet, skill: Skill, placed: P
     checks,
     decisive,
     truth,
-    fault: truth === 'reject' ? faultOf(decisive) : null,
+    fault: truth === 'reject' ? faultOn(joint, decisive) : null,
     scale: scaleOf(decisive),
     distance: distanceOf(decisive),
     exceedance: exceedanceOf(decisive),

@@ -1,4 +1,5 @@
 import type { CallRecord } from '../call-record.ts';
+import { middleOf } from '../middle.ts';
 import type { EyeScale } from '../question.ts';
 import { isParted } from './curve.ts';
 import type { Estimate } from './estimate.ts';
@@ -81,7 +82,7 @@ function figuresOf(
   const scatter = calls.length >= fewest.scatter ? (fit?.scatter ?? null) : null;
   return {
     calls: calls.length,
-    pxPerMm: calls.map((call) => call.pxPerMm).sort(rising)[Math.floor(calls.length / 2)] ?? NaN,
+    pxPerMm: middleOf(calls.map((call) => call.pxPerMm)),
     bias,
     scatter: scatter !== null && isParted(calls.map(placed)) ? 'sharperThanShown' : scatter,
     lapse: fit?.lapse ?? usualLapse,

@@ -1,5 +1,5 @@
-import type { CallRecord } from '../call-record.ts';
-import { isOneWith } from '../quantity.ts';
+import { isRight, type CallRecord } from '../call-record.ts';
+import { namesFault } from '../quantity.ts';
 import type { Answer } from '../question.ts';
 import type { Fault } from '../skill.ts';
 import { agreementOf } from './agreement.ts';
@@ -92,9 +92,8 @@ export function shiftOf(
   };
 }
 
-const isRight = ({ truth, answer }: CallRecord): boolean => truth === answer.call;
-
-function countsOf(calls: readonly CallRecord[]): DetectionCounts {
+/** Calls that say reject or accept of what is the one or the other, counted by which they are. */
+export function countsOf(calls: readonly CallRecord[]): DetectionCounts {
   const settled = calls.filter(({ truth, answer }) => truth !== 'refer' && answer.call !== 'refer');
   const bad = settled.filter(({ truth }) => truth === 'reject');
   const rejected = settled.filter(({ answer }) => answer.call === 'reject');
@@ -138,8 +137,7 @@ type NamingCall = CallRecord & {
 const isNaming = (call: CallRecord): call is NamingCall =>
   call.fault !== null && call.answer.fault !== null;
 
-const isNamed = ({ fault, answer }: NamingCall): boolean =>
-  answer.fault !== 'somethingElse' && answer.fault !== 'notSure' && isOneWith(fault, answer.fault);
+const isNamed = ({ fault, answer }: NamingCall): boolean => namesFault(fault, answer.fault);
 
 function confusionsIn(calls: readonly NamingCall[]): readonly Confusion[] {
   const counts = new Map<string, Confusion>();

@@ -101,8 +101,8 @@ function leastCalled(
 
 /** Every skill once before any comes again in the run. */
 function inTurn(skills: readonly SheetSkill[], { inRun }: AskContext, chance: Random): SheetSkill {
-  const round = inRun.slice(-(inRun.length % skills.length || skills.length));
-  const asked = new Set(inRun.length % skills.length === 0 ? [] : round.map((call) => call.skill));
+  const since = inRun.length % skills.length;
+  const asked = new Set(inRun.slice(inRun.length - since).map((call) => call.skill));
   const left = skills.filter(({ id }) => !asked.has(id));
   return pick(chance, left.length > 0 ? left : skills);
 }

@@ -1,5 +1,7 @@
 import { createEmptyCard, fsrs, Rating, type Card, type Grade as Reviewed } from 'ts-fsrs';
-import type { CallRecord } from '../call-record.ts';
+import { isRight, type CallRecord } from '../call-record.ts';
+import { groupedBy } from '../grouped.ts';
+import { middleOf } from '../middle.ts';
 import type { SkillId } from '../skill.ts';
 
 /** When a skill comes again. */
@@ -35,9 +37,7 @@ const SURE = 90;
  * each time on new sections. Skills without a call are not in the list; the earliest stands first.
  */
 export function dueSkills(calls: readonly CallRecord[], now: Date): readonly Due[] {
-  const bySkill = new Map<SkillId, CallRecord[]>();
-  for (const call of calls) bySkill.set(call.skill, [...(bySkill.get(call.skill) ?? []), call]);
-  return [...bySkill]
+  return [...groupedBy(calls, ({ skill }) => skill)]
     .map(([skill, own]) => {
       const again = cardOf(goesOf(own)).due;
       return { skill, again: again.toISOString(), isDue: again.getTime() <= now.getTime() };
@@ -46,14 +46,12 @@ export function dueSkills(calls: readonly CallRecord[], now: Date): readonly Due
 }
 
 function goesOf(calls: readonly CallRecord[]): readonly Go[] {
-  const runs = new Map<string, CallRecord[]>();
-  for (const call of calls) runs.set(call.run, [...(runs.get(call.run) ?? []), call]);
-  return [...runs.values()]
+  return [...groupedBy(calls, ({ run }) => run).values()]
     .map((own) => ({
       at: new Date(own.at(-1)?.at ?? 0),
-      right: own.filter(({ truth, answer }) => answer.call === truth).length,
+      right: own.filter(isRight).length,
       calls: own.length,
-      took: middle(own.map(({ took }) => took)),
+      took: middleOf(own.map(({ took }) => took)),
       sure: own.reduce((sum, { answer }) => sum + answer.sure, 0) / own.length,
     }))
     .sort((a, b) => a.at.getTime() - b.at.getTime());
@@ -61,7 +59,7 @@ function goesOf(calls: readonly CallRecord[]): readonly Go[] {
 
 /** What the schedule knows of a skill after its goes, replayed one after the other. */
 function cardOf(goes: readonly Go[]): Card {
-  const usual = middle(goes.map(({ took }) => took));
+  const usual = middleOf(goes.map(({ took }) => took));
   let card = createEmptyCard(goes[0]?.at ?? new Date(0));
   for (const go of goes) card = scheduler.next(card, go.at, reviewOf(go, usual)).card;
   return card;
@@ -72,11 +70,4 @@ function reviewOf({ right, calls, took, sure }: Go, usual: number): Reviewed {
   if (right / calls < LEAST_RIGHT) return Rating.Again;
   if (took > SLOW * usual) return Rating.Hard;
   return right / calls >= ALL_RIGHT && sure >= SURE && took <= usual ? Rating.Easy : Rating.Good;
-}
-
-function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = Math.floor(sorted.length / 2);
-  const upper = sorted[half] ?? 0;
-  return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
 }

@@ -5,6 +5,7 @@ import {
   nextSpec,
   random,
   skillsOf,
+  ways,
   type AskContext,
   type CallRecord,
   type QuestionSpec,
@@ -49,15 +50,7 @@ const distances = (specs: readonly QuestionSpec[]): number[] =>
 
 describe('which question comes next', () => {
   it('is one that can be drawn on the sheet, whatever the way', () => {
-    for (const way of [
-      'practice',
-      'limit',
-      'pairs',
-      'naming',
-      'mixedTest',
-      'rareFaults',
-      'due',
-    ] as const)
+    for (const way of ways)
       for (const spec of played(way, 12)) {
         const question = drawQuestion(spec, sheet, openingLimitSet);
         expect(question.spec).toEqual(spec);

@@ -1,5 +1,5 @@
 import type { Check } from '../../../limits/index.ts';
-import { faultOf, quantityOf, type Question } from '../../../quiz/index.ts';
+import { faultOn, type Question } from '../../../quiz/index.ts';
 import type { Message } from '../../../units/index.ts';
 import type { Reading } from '../../text.ts';
 import { checkReading } from '../check-reading.ts';
@@ -17,17 +17,19 @@ export interface Required {
  * the sheet's own order: neither the decisive one nor what was measured leaves a trace.
  */
 export function requiredOf(question: Question, reading: Reading): readonly Required[] {
-  const { checks, decisive } = question;
-  const decides = faultOf(decisive);
+  const { checks, decisive, joint } = question;
+  const decides = faultOn(joint, decisive);
   const seen = new Set<string>();
   return checks.flatMap((check) => {
-    const fault = faultOf(check);
+    const fault = faultOn(joint, check);
     if (check.limit === null || seen.has(fault)) return [];
     // two plates may have two limits: the decisive one's is told
     const told = fault === decides ? decisive : check;
     seen.add(fault);
-    const name = quantityName(quantityOf(check.measurement));
-    return [{ name, limit: checkReading(unmeasured(told), reading).required }];
+    const [quantity = ''] = fault.split('.');
+    return [
+      { name: quantityName(quantity), limit: checkReading(unmeasured(told), reading).required },
+    ];
   });
 }
 

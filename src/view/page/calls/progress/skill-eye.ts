@@ -2,6 +2,8 @@ import type { CompiledLimitSet, JobSheet } from '../../../../limits/index.ts';
 import {
   drawQuestion,
   eyeOf,
+  groupedBy,
+  isRight,
   QuizError,
   skillOf,
   tallyOf,
@@ -42,9 +44,8 @@ export const callsOf = (records: readonly LogRecord[]): readonly CallRecord[] =>
 export function skillEyes(records: readonly LogRecord[]): readonly SkillEye[] {
   const all = callsOf(records);
   const kept = withoutSlips(records);
-  return [...new Set(all.map(({ skill }) => skill))]
-    .map((id): SkillEye => {
-      const calls = all.filter(({ skill }) => skill === id);
+  return [...groupedBy(all, ({ skill }) => skill)]
+    .map(([id, calls]): SkillEye => {
       const own = kept.filter(({ skill }) => skill === id);
       return { id, calls, kept: own, eye: eyeOf(own), tally: tallyOf(calls) };
     })
@@ -93,11 +94,10 @@ export interface RunOfCalls {
 
 /** The runs that calls were made in, first to last. */
 export function runsOf(calls: readonly CallRecord[]): readonly RunOfCalls[] {
-  return [...new Set(calls.map(({ run }) => run))].flatMap((id) => {
-    const own = calls.filter(({ run }) => run === id);
+  return [...groupedBy(calls, ({ run }) => run)].flatMap(([id, own]) => {
     const [first] = own;
     if (first === undefined) return [];
-    const right = own.filter(({ truth, answer }) => truth === answer.call).length;
+    const right = own.filter(isRight).length;
     return [{ id, at: first.at, way: first.way, calls: own.length, right }];
   });
 }

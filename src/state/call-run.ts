@@ -1,0 +1,40 @@
+import type { JobSheet } from '../limits/index.ts';
+import type { CallRecord, LogRecord, QuestionSpec, SkillId, Way } from '../quiz/index.ts';
+
+/** Calls made in one go. */
+export interface Run {
+  readonly id: string;
+  readonly way: Way;
+  /** the skill that is practised; null: as the way chooses */
+  readonly skill: SkillId | null;
+  /** how many calls it has; null: until the person stops */
+  readonly length: number | null;
+}
+
+/** A run as it is kept while the page is away: the question that was last shown, and whether it has ended. */
+export interface KeptRun extends Run {
+  readonly version: 1;
+  readonly sheet: JobSheet;
+  readonly spec: QuestionSpec;
+  /** its summary was shown; left out: it goes on */
+  readonly ended?: true;
+}
+
+/** What calls are kept in. `add` is done once the record is written, or can't be and stays in memory. */
+export interface CallKeeper {
+  readonly records: readonly LogRecord[];
+  add(record: LogRecord): Promise<void>;
+  /** the run in progress, so that a reload goes on with it; null when there is none */
+  keepRun(run: KeptRun | null): void;
+}
+
+/** Which question comes next in a run. */
+export type Chooser = (
+  run: Run,
+  records: readonly LogRecord[],
+  seed: number,
+) => QuestionSpec | null;
+
+/** The calls of a run, first to last. */
+export const callsIn = ({ id }: Run, records: readonly LogRecord[]): readonly CallRecord[] =>
+  records.filter((record): record is CallRecord => record.kind === 'call' && record.run === id);
