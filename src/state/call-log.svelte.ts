@@ -10,7 +10,7 @@ import {
   type LogRecord,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
-import type { CallKeeper, KeptRun } from './calls.svelte.ts';
+import type { CallKeeper, KeptRun } from './call-run.ts';
 
 const NAME = 'toeline-calls';
 const SCHEMA = 1;

@@ -3,51 +3,20 @@ import {
   drawQuestion,
   gradeAnswer,
   QuizError,
+  recordOf,
   skillsOf,
   type Answer,
   type CallRecord,
   type Grade,
-  type LogRecord,
   type Question,
   type QuestionSpec,
   type SkillId,
   type Way,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
+import { callsIn, type CallKeeper, type Chooser, type KeptRun, type Run } from './call-run.ts';
 import { sameValue } from './same-value.ts';
 import { browserWorld, type World } from './world.ts';
-
-/** What calls are kept in. `add` is done once the record is written, or can't be and stays in memory. */
-export interface CallKeeper {
-  readonly records: readonly LogRecord[];
-  add(record: LogRecord): Promise<void>;
-  /** the round in progress, so that a reload goes on with it; null when there is none */
-  keepRun(run: KeptRun | null): void;
-}
-
-/** Calls made in one go. */
-export interface Run {
-  readonly id: string;
-  readonly way: Way;
-  /** the skill that is practised; null: as the way chooses */
-  readonly skill: SkillId | null;
-  /** how many calls it has; null: until the person stops */
-  readonly length: number | null;
-}
-
-/** A round as it is kept over a reload: the run, and the question that was open. */
-export interface KeptRun extends Run {
-  readonly version: 1;
-  readonly sheet: JobSheet;
-  readonly spec: QuestionSpec;
-}
-
-/** Which question comes next in a run. */
-export type Chooser = (
-  run: Run,
-  records: readonly LogRecord[],
-  seed: number,
-) => QuestionSpec | null;
 
 /** A question is looked for with so many seeds before a run gives up. */
 const MOST_TRIES = 12;
@@ -67,7 +36,6 @@ export class CallsSession {
   readonly #choose: Chooser;
   readonly #world: World;
   #shownAt = 0;
-  #quietUntil = 0;
   #pausedAt = 0;
 
   sheet: JobSheet;
@@ -104,12 +72,16 @@ export class CallsSession {
     this.limits = on.limits;
   }
 
-  /** Whether the sheet may leave this skill open: then there are three answers, whatever the truth. */
+  /** Whether the sheet leaves anything open: then there are three answers to every question on it. */
   get refers(): boolean {
-    return skillsOf(this.sheet, this.limits).some(
-      ({ id, refers }) => refers && id === this.question?.spec.skill,
-    );
+    return skillsOf(this.sheet, this.limits).some(({ refers }) => refers);
   }
+  /** What may be answered to "what is wrong", in the order of the panel and of its keys. */
+  readonly names = $derived<readonly NonNullable<Answer['fault']>[]>([
+    ...(this.question?.choices ?? []),
+    'somethingElse',
+    'notSure',
+  ]);
   /** px per mm that this run is drawn at, near which each section is to be; null before the first call */
   readonly heldScale = $derived(this.done[0]?.pxPerMm ?? null);
   /** Whether feedback waits for the end: a test is no lesson. */
@@ -127,17 +99,30 @@ export class CallsSession {
     this.next();
   }
 
-  /** Goes on with a round that a reload broke off, its question the same. */
-  resume({ sheet, spec, ...run }: KeptRun): void {
+  /**
+   * Goes on with a run that was left: with the very question that was open, with the feedback to the
+   * call that was made on it, or with what the run came to.
+   */
+  resume({ sheet, spec, ended, ...run }: KeptRun): void {
     this.sheet = sheet;
     this.run = { id: run.id, way: run.way, skill: run.skill, length: run.length };
-    this.done = this.#keeper.records.filter(
-      (record): record is CallRecord => record.kind === 'call' && record.run === run.id,
-    );
-    // the page may have gone after the call was written and before the next question
-    const isCalled = this.done.some((record) => sameValue(record.spec, spec));
-    if (isCalled) this.next();
-    else this.#show(spec);
+    this.done = callsIn(this.run, this.#keeper.records);
+    if (ended === true) {
+      this.ended = true;
+      return;
+    }
+    if (!this.#show(spec)) return;
+    const called = this.#calledOn(spec);
+    if (called === undefined) return;
+    if (this.testing) this.next();
+    else this.#answer(called);
+  }
+
+  /** The call that was made on a question of this run, in this tab or another. */
+  #calledOn(spec: QuestionSpec): CallRecord | undefined {
+    return this.run === null
+      ? undefined
+      : callsIn(this.run, this.#keeper.records).find((call) => sameValue(call.spec, spec));
   }
 
   /** The next question, or the end of the run. */
@@ -158,7 +143,6 @@ export class CallsSession {
       if (this.#show(spec)) return;
     }
     this.trouble ??= { key: 'calls_error_not_on_this_sheet' };
-    this.question = null;
     this.#end();
   }
 
@@ -176,28 +160,41 @@ export class CallsSession {
     this.paused = false;
     this.draft = { sure: this.draft.sure };
     this.#shownAt = this.#world.clock();
-    if (this.run !== null)
-      this.#keeper.keepRun({ ...this.run, version: 1, sheet: this.sheet, spec });
+    this.#keep();
     return true;
+  }
+
+  /** Keeps where the run stands, for when the page comes back. */
+  #keep(): void {
+    const { run, sheet, question, ended } = this;
+    if (run === null || question === null) return;
+    const { spec } = question;
+    this.#keeper.keepRun({ ...run, version: 1, sheet, spec, ...(ended ? { ended } : {}) });
   }
 
   #end(): void {
     this.ended = true;
     this.reviewing = false;
     this.made = null;
-    this.#keeper.keepRun(null);
+    this.#keep();
   }
 
   /** Shows a call of this run again, once the run has ended: a test's feedback. */
   review(record: CallRecord): void {
     if (!this.ended) return;
     this.question = drawQuestion(record.spec, this.sheet, this.limits);
+    this.#answer(record);
+    this.reviewing = true;
+    this.ended = false;
+  }
+
+  /** Shows what a call on the open question comes to. */
+  #answer(record: CallRecord): void {
+    if (this.question === null) return;
     this.made = { record, grade: gradeAnswer(this.question, record.answer, this.limits) };
     this.slipped = this.#keeper.records.some(
       (other) => other.kind === 'slip' && other.call === record.id,
     );
-    this.reviewing = true;
-    this.ended = false;
   }
 
   /** Puts the question away for a while, or takes it up again: the time between counts for nothing. */
@@ -206,6 +203,13 @@ export class CallsSession {
     if (on) this.#pausedAt = this.#world.clock();
     else this.#shownAt += this.#world.clock() - this.#pausedAt;
     this.paused = on;
+  }
+
+  /** Names what stands `by` places further down the list than what is named now; round at its ends. */
+  nameNext(by: 1 | -1): void {
+    const at = this.names.findIndex((name) => name === this.draft.fault);
+    const next = at < 0 ? (by > 0 ? 0 : this.names.length - 1) : at + by;
+    this.name(this.names.at(next % this.names.length) ?? null);
   }
 
   /** Highlights a call; the same one again is meant. */
@@ -227,33 +231,47 @@ export class CallsSession {
     if (this.made === null) this.draft = { ...this.draft, sure };
   }
 
+  /** One step surer, or less sure. */
+  surer(by: 1 | -1): void {
+    const steps: readonly number[] = STEPS_OF_SURE;
+    const next = steps[steps.indexOf(this.draft.sure) + by];
+    if (next !== undefined) this.sure(next);
+  }
+
   /** Takes back what is highlighted. */
   takeBack(): void {
     if (this.made === null) this.draft = { sure: this.draft.sure };
   }
 
-  /** Makes the call: written first, then answered. */
+  /** Makes the call: written first, then answered. What another tab has called stands as it is. */
   async commit(pxPerMm: number): Promise<void> {
     const { question, run, draft } = this;
     if (question === null || run === null || draft.call === undefined || !this.ready) return;
     if (this.writing || this.made !== null) return;
-    const answer: Answer = { call: draft.call, fault: draft.fault ?? null, sure: draft.sure };
-    const record = this.#recordOf(question, run, answer, pxPerMm);
+    const called = this.#calledOn(question.spec);
+    const record =
+      called ??
+      recordOf(
+        question,
+        { call: draft.call, fault: draft.fault ?? null, sure: draft.sure },
+        {
+          id: this.#world.name(),
+          at: this.#world.now().toISOString(),
+          way: run.way,
+          run: run.id,
+          pxPerMm,
+          took: this.#world.clock() - this.#shownAt,
+        },
+      );
     this.writing = true;
     try {
-      await this.#keeper.add(record);
+      if (called === undefined) await this.#keeper.add(record);
     } finally {
       this.writing = false;
     }
-    this.done = [...this.done, record];
-    this.#quietUntil = this.#world.clock() + QUIET;
-    this.made = { record, grade: gradeAnswer(question, answer, this.limits) };
+    this.done = callsIn(run, this.#keeper.records);
+    this.#answer(record);
     if (this.testing) this.next();
-  }
-
-  /** Whether the moment after feedback is over; a key pressed in it asks for nothing. */
-  get quiet(): boolean {
-    return this.#world.clock() < this.#quietUntil;
   }
 
   /** Flags the call just made as a slip: out of the curve, still in the tally. */
@@ -289,30 +307,5 @@ export class CallsSession {
     this.reviewing = false;
     this.trouble = null;
     this.#keeper.keepRun(null);
-  }
-
-  #recordOf(question: Question, run: Run, answer: Answer, pxPerMm: number): CallRecord {
-    const { spec, decisive, sheet } = question;
-    return {
-      version: 1,
-      kind: 'call',
-      id: this.#world.name(),
-      at: this.#world.now().toISOString(),
-      way: run.way,
-      run: run.id,
-      spec,
-      skill: spec.skill,
-      limitSet: sheet.limitSet,
-      limit: decisive.limit ?? 0,
-      unit: decisive.unit,
-      scale: question.scale,
-      distance: question.distance,
-      exceedance: question.exceedance,
-      truth: question.truth,
-      fault: question.fault,
-      answer,
-      pxPerMm,
-      took: Math.round(this.#world.clock() - this.#shownAt),
-    };
   }
 }

@@ -4,7 +4,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defaultJobSheet } from '../../src/limits/index.ts';
 import { CallLog } from '../../src/state/call-log.svelte.ts';
-import type { KeptRun } from '../../src/state/calls.svelte.ts';
+import type { KeptRun } from '../../src/state/call-run.ts';
 import { callWith, slipOf } from '../quiz/any-call.ts';
 
 let open: CallLog[] = [];

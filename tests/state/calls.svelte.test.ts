@@ -1,13 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { defaultJobSheet, openingLimitSet } from '../../src/limits/index.ts';
 import { drawQuestion, type LogRecord, type QuestionSpec } from '../../src/quiz/index.ts';
-import {
-  CallsSession,
-  QUIET,
-  type CallKeeper,
-  type Chooser,
-  type KeptRun,
-} from '../../src/state/calls.svelte.ts';
+import type { CallKeeper, Chooser, KeptRun } from '../../src/state/call-run.ts';
+import { CallsSession } from '../../src/state/calls.svelte.ts';
 import type { World } from '../../src/state/world.ts';
 
 const sheet = defaultJobSheet();
@@ -121,14 +116,33 @@ describe('a run of calls', () => {
     expect(calls.draft).toEqual({ sure: 60 });
   });
 
-  it('leaves a quiet moment after feedback', async () => {
+  it('goes up and down the steps of sure, and stops at their ends', () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.call('accept');
-    await calls.commit(30);
-    expect(calls.quiet).toBe(true);
-    clock += QUIET;
-    expect(calls.quiet).toBe(false);
+    calls.surer(1);
+    expect(calls.draft.sure).toBe(90);
+    for (let i = 0; i < 9; i++) calls.surer(1);
+    expect(calls.draft.sure).toBe(100);
+    for (let i = 0; i < 9; i++) calls.surer(-1);
+    expect(calls.draft.sure).toBe(50);
+  });
+
+  it('names what is wrong one after the other, round at the ends', () => {
+    const calls = session();
+    calls.start('practice', null, 20);
+    calls.call('reject');
+    const named = calls.names.map(() => {
+      calls.nameNext(1);
+      return calls.draft.fault;
+    });
+    expect(named).toEqual(calls.names);
+    calls.nameNext(1);
+    expect(calls.draft.fault).toBe(calls.names[0]);
+    calls.nameNext(-1);
+    expect(calls.draft.fault).toBe('notSure');
+    calls.takeBack();
+    calls.nameNext(-1);
+    expect(calls.draft.fault).toBe('notSure');
   });
 
   it('flags a slip as a record of its own, once', async () => {
@@ -165,7 +179,7 @@ describe('a run of calls', () => {
     expect(keeper.records[0]).toMatchObject({ took: 2000 });
   });
 
-  it('ends after as many calls as it was to have, and keeps no round then', async () => {
+  it('ends after as many calls as it was to have, and is kept as ended until it is left', async () => {
     const calls = session();
     calls.start('practice', null, 2);
     for (let i = 0; i < 2; i++) {
@@ -175,6 +189,12 @@ describe('a run of calls', () => {
     }
     expect(calls.ended).toBe(true);
     expect(calls.done).toHaveLength(2);
+    expect(keeper.run?.ended).toBe(true);
+    const after = session();
+    if (keeper.run !== null) after.resume(keeper.run);
+    expect(after.ended).toBe(true);
+    expect(after.done).toEqual(calls.done);
+    after.stop();
     expect(keeper.run).toBeNull();
   });
 
@@ -227,7 +247,7 @@ describe('a round that a reload broke off', () => {
     expect(after.run?.id).toBe(before.run?.id);
   });
 
-  it('doesn’t ask again what was called just before', async () => {
+  it('shows what the call made on it came to, and asks no second time', async () => {
     const before = session();
     before.start('practice', null, 20);
     const kept = keeper.run;
@@ -236,6 +256,40 @@ describe('a round that a reload broke off', () => {
     const after = session();
     if (kept === null) throw new Error('no round');
     after.resume(kept);
+    expect(after.made).toEqual(before.made);
+    await after.slip();
+    const again = session();
+    again.resume(kept);
+    expect(again.slipped).toBe(true);
+  });
+
+  it('goes on to the next question of a test, where feedback waits', async () => {
+    const before = session();
+    before.start('mixedTest', null, 20);
+    const kept = keeper.run;
+    before.call('accept');
+    await before.commit(30);
+    const after = session();
+    if (kept === null) throw new Error('no round');
+    after.resume(kept);
+    expect(after.made).toBeNull();
     expect(after.question?.spec).not.toEqual(kept.spec);
+  });
+
+  it('writes one call where the same question stands open in two tabs', async () => {
+    const one = session();
+    one.start('practice', null, 20);
+    const kept = keeper.run;
+    const two = session();
+    if (kept === null) throw new Error('no round');
+    two.resume(kept);
+    one.call('accept');
+    await one.commit(30);
+    two.call('reject');
+    two.name('notSure');
+    await two.commit(30);
+    expect(keeper.records).toHaveLength(1);
+    expect(two.made?.record.answer.call).toBe('accept');
+    expect(two.done).toHaveLength(1);
   });
 });
