@@ -21,4 +21,5 @@ export { suggestNext, type Suggestion } from './ways/suggest.ts';
 export { isNewer, readRecord } from './log/read-record.ts';
 export { merge } from './log/merge.ts';
 export { logFromJson, logToJson, type LogFile } from './log/json-file.ts';
+export type { NewerRecord } from './log/read-record.ts';
 export { logFromCsv, logToCsv } from './log/csv-file.ts';

@@ -8,6 +8,7 @@ import {
   merge,
   readRecord,
   type LogRecord,
+  type NewerRecord,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
 import type { CallKeeper, KeptRun } from './call-run.ts';
@@ -38,9 +39,9 @@ export class CallLog implements CallKeeper {
   #database: Database | null = null;
   readonly #channel: BroadcastChannel | null;
   /** records that the database has refused so far */
-  #unwritten: readonly LogRecord[] = [];
+  #unwritten: readonly (LogRecord | NewerRecord)[] = [];
   /** records of a later version of the program, kept as they are */
-  #newer: readonly unknown[] = [];
+  #newer: readonly NewerRecord[] = [];
   #run: KeptRun | null = null;
   /** the records, oldest first */
   records = $state.raw<readonly LogRecord[]>([]);
@@ -68,9 +69,10 @@ export class CallLog implements CallKeeper {
           database.createObjectStore('state');
         },
         // a later version in another tab wants to change the database: it goes first
-        blocking: (_current, _blocked, event) => {
+        // (or the person wants the browser to forget it)
+        blocking: (_current, wanted, event) => {
           (event.target as IDBDatabase).close();
-          this.#lose({ key: 'calls_log_newer_program' });
+          this.#lose({ key: wanted === null ? 'calls_log_not_kept' : 'calls_log_newer_program' });
         },
         terminated: () => this.#lose({ key: 'calls_log_not_kept' }),
       });
@@ -90,10 +92,10 @@ export class CallLog implements CallKeeper {
 
   /** Takes in what another tab has written. */
   async #readAgain(): Promise<void> {
-    const values: readonly unknown[] = (await this.#database?.getAll('records')) ?? [];
+    const kept: readonly unknown[] = (await this.#database?.getAll('records')) ?? [];
+    const values = [...kept, ...this.#unwritten];
     this.#newer = values.filter(isNewer);
-    const read = values.filter((value) => !isNewer(value)).flatMap(readOrNothing);
-    this.records = merge(read, this.#unwritten);
+    this.records = merge(values.filter((value) => !isNewer(value)).flatMap(readOrNothing), []);
   }
 
   /** The round that a reload broke off. */
@@ -111,7 +113,7 @@ export class CallLog implements CallKeeper {
     await this.#write([...this.#unwritten, record]);
   }
 
-  async #write(records: readonly LogRecord[]): Promise<void> {
+  async #write(records: readonly (LogRecord | NewerRecord)[]): Promise<void> {
     this.#unwritten = records;
     const database = this.#database;
     if (database === null) {
@@ -147,10 +149,12 @@ export class CallLog implements CallKeeper {
   async bringIn(text: string): Promise<BroughtIn> {
     const read = /^\uFEFF?\s*[{[]/u.test(text) ? logFromJson(text) : logFromCsv(text);
     if (!read.ok) return read;
-    const here = new Set(this.records.map(({ id }) => id));
-    const fresh = read.records.filter(({ id }) => !here.has(id));
+    const here = new Set([...this.records, ...this.#newer].map(({ id }) => id));
+    const fresh = merge(read.records, []).filter(({ id }) => !here.has(id));
+    const newer = read.newer.filter(({ id }) => !here.has(id));
     this.records = merge(this.records, fresh);
-    await this.#write([...this.#unwritten, ...fresh]);
+    this.#newer = [...this.#newer, ...newer];
+    await this.#write([...this.#unwritten, ...fresh, ...newer]);
     return { ok: true, added: fresh.length, known: read.records.length - fresh.length };
   }
 

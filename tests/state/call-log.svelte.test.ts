@@ -1,10 +1,11 @@
 import { IDBFactory } from 'fake-indexeddb';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defaultJobSheet } from '../../src/limits/index.ts';
 import { CallLog } from '../../src/state/call-log.svelte.ts';
 import type { KeptRun } from '../../src/state/call-run.ts';
+import { logToJson } from '../../src/quiz/index.ts';
 import { callWith, slipOf } from '../quiz/any-call.ts';
 
 let open: CallLog[] = [];
@@ -46,10 +47,10 @@ describe('the log of calls', () => {
 
   it('keeps a section that is infinitely far inside', async () => {
     const log = await logHere();
-    await log.add(callWith({ distance: -Infinity }));
+    await log.add(callWith({ distance: -Infinity, truth: 'accept', fault: null }));
     log.close();
     const [record] = (await logHere()).records;
-    expect(record).toEqual(callWith({ distance: -Infinity }));
+    expect(record).toEqual(callWith({ distance: -Infinity, truth: 'accept', fault: null }));
   });
 
   it('gives back the round that was broken off, and forgets it when it is over', async () => {
@@ -140,6 +141,28 @@ describe('the log of calls', () => {
     expect(await log.bringIn(csv)).toEqual({ ok: true, added: 0, known: 2 });
     log.close();
     expect((await logHere()).records.map(({ id }) => id)).toEqual(['a', 'b']);
+  });
+
+  it('counts a record that stands twice in a file once, and keeps one of a later version', async () => {
+    const log = await logHere();
+    const [a, b] = [callWith({ id: 'a' }), callWith({ id: 'b' })];
+    const later = { version: 2, id: 'x', kind: 'glance' };
+    const file = logToJson([a, b, a], [later]);
+    expect(await log.bringIn(file)).toEqual({ ok: true, added: 2, known: 1 });
+    log.close();
+    const next = await logHere();
+    expect(next.records.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(next.newer).toBe(1);
+    expect(await next.bringIn(file)).toEqual({ ok: true, added: 0, known: 3 });
+    expect(next.newer).toBe(1);
+  });
+
+  it('says that nothing is kept where the browser is made to forget its database', async () => {
+    const log = await logHere();
+    await log.add(callWith({ id: 'a' }));
+    await deleteDB('toeline-calls');
+    expect(log.trouble?.key).toBe('calls_log_not_kept');
+    expect(log.records).toHaveLength(1);
   });
 
   it('refuses a file that is none and keeps what is here', async () => {

@@ -1,4 +1,4 @@
-import { csvFormatRow, csvParseRows } from 'd3-dsv';
+import { csvFormatRow, csvParseRows, dsvFormat } from 'd3-dsv';
 import type { LogRecord } from '../call-record.ts';
 import { readAll, type LogFile } from './json-file.ts';
 
@@ -78,23 +78,37 @@ function cellsOf(record: LogRecord): Partial<Record<Column, string>> {
 const guarded = (cell: string): string =>
   FORMULA.test(cell) && !NUMBER.test(cell) ? `'${cell}` : cell;
 
-/** Reads a log from such a table, whole or not at all; columns that it doesn't know are passed over. */
+/** What a spreadsheet writes where a comma is the decimal mark. */
+const semicolons = dsvFormat(';');
+/** The first line of a table whose cells have semicolons between them. */
+const BY_SEMICOLONS = /^[^,\r\n]*;[^,\r\n]*[\r\n]/u;
+
+/**
+ * Reads a log from such a table, whole or not at all; columns that it doesn't know are passed over.
+ * A table that was saved again with semicolons and decimal commas is read too.
+ */
 export function logFromCsv(text: string): LogFile {
-  const [head = [], ...body] = csvParseRows(text.replace(/^\uFEFF/u, ''));
+  const plain = text.replace(/^\uFEFF/u, '');
+  const isByComma = !BY_SEMICOLONS.test(plain);
+  const [head = [], ...body] = isByComma ? csvParseRows(plain) : semicolons.parseRows(plain);
   if (!columns.every((column) => head.includes(column)))
     return { ok: false, why: { key: 'calls_log_no_columns' } };
   return readAll(
-    body.filter((row) => row.some((cell) => cell !== '')).map((row) => recordOf(head, row)),
+    body
+      .filter((row) => row.some((cell) => cell !== ''))
+      .map((row) => recordIn(head, row, isByComma ? '.' : ',')),
   );
 }
 
-function recordOf(head: readonly string[], row: readonly string[]): unknown {
+function recordIn(head: readonly string[], row: readonly string[], mark: '.' | ','): unknown {
   const cell = (column: Column): string => {
     const text = row[head.indexOf(column)] ?? '';
     return text.startsWith("'") ? text.slice(1) : text;
   };
-  const number = (column: Column): number | string =>
-    NUMBER.test(cell(column)) ? Number(cell(column)) : cell(column);
+  const number = (column: Column): number | string => {
+    const figure = cell(column).replace(mark, '.');
+    return NUMBER.test(figure) ? Number(figure) : cell(column);
+  };
   const orNull = (column: Column): string | null => (cell(column) === '' ? null : cell(column));
   const both = {
     version: number('version'),

@@ -1,19 +1,22 @@
 import type { LogRecord } from '../call-record.ts';
 import type { Message } from '../../units/index.ts';
 import { LogError } from './log-error.ts';
-import { isNewer, LOG_VERSION, readRecord } from './read-record.ts';
+import { isNewer, LOG_VERSION, readRecord, type NewerRecord } from './read-record.ts';
 
 /** A file of calls as it is taken in: the records, and those of a later version as they came. */
 export type LogFile =
   | {
       readonly ok: true;
       readonly records: readonly LogRecord[];
-      readonly newer: readonly unknown[];
+      readonly newer: readonly NewerRecord[];
     }
   | { readonly ok: false; readonly why: Message };
 
 /** A log as JSON text: what the program calls it, its version, and a record a line. */
-export function logToJson(records: readonly LogRecord[], newer: readonly unknown[] = []): string {
+export function logToJson(
+  records: readonly LogRecord[],
+  newer: readonly NewerRecord[] = [],
+): string {
   const lines = [...records, ...newer].map((record) => JSON.stringify(record, finite));
   return `{"toeline":"calls","version":${LOG_VERSION},"records":[\n${lines.join(',\n')}\n]}\n`;
 }
@@ -43,7 +46,7 @@ function recordsIn(file: unknown): readonly unknown[] | null {
 /** Every record read; the first that can't be is told by its number. */
 export function readAll(values: readonly unknown[]): LogFile {
   const records: LogRecord[] = [];
-  const newer: unknown[] = [];
+  const newer: NewerRecord[] = [];
   for (const [index, value] of values.entries()) {
     if (isNewer(value)) {
       newer.push(value);

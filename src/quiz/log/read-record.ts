@@ -9,9 +9,18 @@ type Fields = Readonly<Record<string, unknown>>;
 /** What a log of this version knows. A record of a later version is kept as it is, never dropped. */
 export const LOG_VERSION = 1;
 
+/** A record of a later version: its id is all that this one knows of it. */
+export interface NewerRecord {
+  readonly id: string;
+}
+
 /** Whether a record comes from a later version of the program. */
-export const isNewer = (value: unknown): boolean =>
-  isFields(value) && typeof value['version'] === 'number' && value['version'] > LOG_VERSION;
+export const isNewer = (value: unknown): value is NewerRecord =>
+  isFields(value) &&
+  typeof value['version'] === 'number' &&
+  value['version'] > LOG_VERSION &&
+  typeof value['id'] === 'string' &&
+  value['id'] !== '';
 
 /**
  * How a record of each earlier version becomes one of the next. Version 1 is the first, so there is
@@ -56,8 +65,15 @@ function readSlip(record: Fields): SlipRecord {
   };
 }
 
+/** So near the limit, by whatever scale, either call may be the truth: figures are rounded somewhere. */
+const ON_LIMIT = 1e-6;
+
 function readCall(record: Fields): CallRecord {
   const spec = readSpec(partOf(record, 'spec'));
+  const distance = distanceIn(record);
+  const truth = oneOf(record, 'truth', ['accept', 'reject', 'refer']);
+  if ((truth === 'accept' && distance > ON_LIMIT) || (truth === 'reject' && distance < -ON_LIMIT))
+    throw new LogError('truth', { key: 'calls_log_no_truth' });
   return {
     version: 1,
     kind: 'call',
@@ -71,9 +87,9 @@ function readCall(record: Fields): CallRecord {
     limit: numberOf(record, 'limit'),
     unit: oneOf(record, 'unit', ['mm', 'deg']),
     scale: oneOf(record, 'scale', ['ratio', 'deg', 'mm']),
-    distance: distanceIn(record),
+    distance,
     exceedance: numberOf(record, 'exceedance'),
-    truth: oneOf(record, 'truth', ['accept', 'reject', 'refer']),
+    truth,
     fault: record['fault'] === null ? null : faultOf(record, 'fault'),
     answer: readAnswer(partOf(record, 'answer')),
     pxPerMm: numberOf(record, 'pxPerMm', 0, 1000),

@@ -51,7 +51,8 @@ const anyCall = fc
     sure: fc.constantFrom(50, 60, 70, 80, 90, 100),
   })
   .map(({ at, seed, asked, named, sure, ...rest }) => {
-    const call = callWith({ ...rest, at: at.toISOString() });
+    const truth = rest.distance > 0 ? ('reject' as const) : ('accept' as const);
+    const call = callWith({ ...rest, truth, at: at.toISOString() });
     return {
       ...call,
       spec: { ...call.spec, seed, asked },
@@ -116,6 +117,27 @@ describe('a log of calls as a file', () => {
     ['null', 'calls_log_no_log'],
   ])('%s is said to be no log', (text, key) => {
     expect(keyOf(logFromJson(text))).toBe(key);
+  });
+
+  it('that was saved again with semicolons and decimal commas is read; common practice, no source', () => {
+    const call = callWith({ distance: -0.25, exceedance: 1.5, truth: 'accept' });
+    const table = logToCsv([call, slipOf(call.id)]);
+    const cells = table.split('\r\n').map((line) => line.split(','));
+    const byComma = cells.map((row) =>
+      row.map((cell) => (/^-?\d+\.\d+$/u.test(cell) ? cell.replace('.', ',') : cell)).join(';'),
+    );
+    expect(byComma.join()).toContain('-0,25;1,5');
+    expect(recordsOf(logFromCsv(byComma.join('\r\n')))).toEqual([call, slipOf(call.id)]);
+  });
+
+  it.each([
+    [0.1, 'accept'],
+    [-0.1, 'reject'],
+    [-Infinity, 'reject'],
+  ] as const)('whose distance %d from the limit is told to be %s is refused', (distance, truth) => {
+    expect(logFromJson(logToJson([callWith({ distance, truth })]))).toMatchObject({
+      why: { values: { path: 'truth', reason: { key: 'calls_log_no_truth' } } },
+    });
   });
 
   it('as a table without its columns is said to be none', () => {
