@@ -1,5 +1,5 @@
 import type { LimitSet } from './limit-set.ts';
-import { isOneWith, looksLike, namesFault } from './quantity.ts';
+import { isOneWith, looksLike, nameIn, namesFault } from './quantity.ts';
 import type { Answer, Question } from './question.ts';
 import { rejudge, type Verdict } from './rejudge.ts';
 import type { Fault } from './skill.ts';
@@ -32,7 +32,7 @@ export interface Grade {
 /** Holds an answer against the truth, and looks for the mistakes that would give it. */
 export function gradeAnswer(question: Question, answer: Answer, limits: LimitSet): Grade {
   const right = answer.call === question.truth;
-  const named = namedIn(answer);
+  const named = nameIn(answer.fault);
   const rightReason =
     question.fault === null || answer.call !== 'reject' || answer.fault === null
       ? null
@@ -54,9 +54,6 @@ export function gradeAnswer(question: Question, answer: Answer, limits: LimitSet
   };
 }
 
-const namedIn = ({ fault }: Answer): Fault | null =>
-  fault === 'somethingElse' || fault === 'notSure' ? null : fault;
-
 /** Whether a verdict is another than the truth. */
 function differs({ call, faults }: Verdict, { truth, fault }: Question): boolean {
   return call !== truth || (fault !== null && !faults.includes(fault));
@@ -74,6 +71,5 @@ function unexplained({ truth }: Question, { call }: Answer): WrongRule {
   // the call was right and the name wasn't
   if (call === truth) return 'otherName';
   if (truth === 'refer') return 'settledOpen';
-  if (call === 'refer') return truth === 'accept' ? 'tooStrict' : 'tooLenient';
   return truth === 'accept' ? 'tooStrict' : 'tooLenient';
 }

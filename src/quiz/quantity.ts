@@ -63,9 +63,15 @@ export function isOneWith(fault: Fault, other: Fault): boolean {
   return same || (follows[fault]?.includes(other) ?? false);
 }
 
+/** The fault that an answer to "what is wrong" names; null where it names none. */
+export const nameIn = (answered: Answer['fault']): Fault | null =>
+  answered === 'somethingElse' || answered === 'notSure' ? null : answered;
+
 /** Whether an answer to "what is wrong" names the fault, or what comes of the same cause. */
-export const namesFault = (fault: Fault, named: Answer['fault']): boolean =>
-  named !== null && named !== 'somethingElse' && named !== 'notSure' && isOneWith(fault, named);
+export function namesFault(fault: Fault, answered: Answer['fault']): boolean {
+  const named = nameIn(answered);
+  return named !== null && isOneWith(fault, named);
+}
 
 /** Faults that an eye takes for one another; common practice, no source. */
 const lookAlikes: readonly (readonly Fault[])[] = [
