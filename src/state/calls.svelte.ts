@@ -5,7 +5,6 @@ import {
   QuizError,
   recordOf,
   skillsOf,
-  type Answer,
   type CallRecord,
   type Grade,
   type Question,
@@ -14,6 +13,7 @@ import {
   type Way,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
+import { CallDraft } from './call-draft.svelte.ts';
 import { callsIn, type CallKeeper, type Chooser, type KeptRun, type Run } from './call-run.ts';
 import { sameValue } from './same-value.ts';
 import { browserWorld, type World } from './world.ts';
@@ -22,10 +22,6 @@ import { browserWorld, type World } from './world.ts';
 const MOST_TRIES = 12;
 /** After feedback nothing is asked for so long, ms: a rule that was just seen needs its moment. */
 export const QUIET = 1000;
-export const STEPS_OF_SURE = [50, 60, 70, 80, 90, 100] as const;
-const SURE_AT_FIRST = 80;
-
-type Draft = Partial<Pick<Answer, 'call' | 'fault'>> & Pick<Answer, 'sure'>;
 
 /**
  * Questions, calls and feedback, one after the other. A call counts once it is committed and
@@ -42,7 +38,10 @@ export class CallsSession {
   limits: CompiledLimitSet;
   run = $state.raw<Run | null>(null);
   question = $state.raw<Question | null>(null);
-  draft = $state.raw<Draft>({ sure: SURE_AT_FIRST });
+  readonly draft = new CallDraft(
+    () => this.question !== null && this.made === null && !this.paused && !this.writing,
+    () => this.question?.choices ?? [],
+  );
   /** the call just made and what it comes to; null while a question is open */
   made = $state.raw<{ readonly record: CallRecord; readonly grade: Grade } | null>(null);
   /** the calls of this run */
@@ -76,22 +75,10 @@ export class CallsSession {
   get refers(): boolean {
     return skillsOf(this.sheet, this.limits).some(({ refers }) => refers);
   }
-  /** What may be answered to "what is wrong", in the order of the panel and of its keys. */
-  readonly names = $derived<readonly NonNullable<Answer['fault']>[]>([
-    ...(this.question?.choices ?? []),
-    'somethingElse',
-    'notSure',
-  ]);
   /** px per mm that this run is drawn at, near which each section is to be; null before the first call */
   readonly heldScale = $derived(this.done[0]?.pxPerMm ?? null);
   /** Whether feedback waits for the end: a test is no lesson. */
   readonly testing = $derived(this.run?.way === 'mixedTest');
-  /** Whether the draft says enough to be called. */
-  readonly ready = $derived(
-    this.draft.call !== undefined &&
-      (this.draft.call !== 'reject' || this.draft.fault !== undefined),
-  );
-
   start(way: Way, skill: SkillId | null, length: number | null): void {
     this.run = { id: this.#world.name(), way, skill, length };
     this.done = [];
@@ -158,7 +145,7 @@ export class CallsSession {
     this.made = null;
     this.slipped = false;
     this.paused = false;
-    this.draft = { sure: this.draft.sure };
+    this.draft.clear();
     this.#shownAt = this.#world.clock();
     this.#keep();
     return true;
@@ -205,64 +192,23 @@ export class CallsSession {
     this.paused = on;
   }
 
-  /** Names what stands `by` places further down the list than what is named now; round at its ends. */
-  nameNext(by: 1 | -1): void {
-    const at = this.names.findIndex((name) => name === this.draft.fault);
-    const next = at < 0 ? (by > 0 ? 0 : this.names.length - 1) : at + by;
-    this.name(this.names.at(next % this.names.length) ?? null);
-  }
-
-  /** Highlights a call; the same one again is meant. */
-  call(call: Answer['call']): boolean {
-    if (this.question === null || this.made !== null || this.paused) return false;
-    if (this.draft.call === call) return this.ready;
-    this.draft = { call, sure: this.draft.sure };
-    if (call !== 'reject') this.draft = { call, fault: null, sure: this.draft.sure };
-    return false;
-  }
-
-  /** Names what is wrong; a fault is only named of what is rejected. */
-  name(fault: Answer['fault']): void {
-    if (this.made !== null) return;
-    this.draft = { call: 'reject', fault, sure: this.draft.sure };
-  }
-
-  sure(sure: number): void {
-    if (this.made === null) this.draft = { ...this.draft, sure };
-  }
-
-  /** One step surer, or less sure. */
-  surer(by: 1 | -1): void {
-    const steps: readonly number[] = STEPS_OF_SURE;
-    const next = steps[steps.indexOf(this.draft.sure) + by];
-    if (next !== undefined) this.sure(next);
-  }
-
-  /** Takes back what is highlighted. */
-  takeBack(): void {
-    if (this.made === null) this.draft = { sure: this.draft.sure };
-  }
-
   /** Makes the call: written first, then answered. What another tab has called stands as it is. */
   async commit(pxPerMm: number): Promise<void> {
-    const { question, run, draft } = this;
-    if (question === null || run === null || draft.call === undefined || !this.ready) return;
+    const { question, run } = this;
+    const { answer } = this.draft;
+    if (question === null || run === null || answer === null) return;
     if (this.writing || this.made !== null) return;
     const called = this.#calledOn(question.spec);
     const record =
       called ??
-      recordOf(
-        question,
-        { call: draft.call, fault: draft.fault ?? null, sure: draft.sure },
-        {
-          id: this.#world.name(),
-          at: this.#world.now().toISOString(),
-          way: run.way,
-          run: run.id,
-          pxPerMm,
-          took: this.#world.clock() - this.#shownAt,
-        },
-      );
+      recordOf(question, answer, {
+        id: this.#world.name(),
+        at: this.#world.now().toISOString(),
+        way: run.way,
+        run: run.id,
+        pxPerMm,
+        took: this.#world.clock() - this.#shownAt,
+      });
     this.writing = true;
     try {
       if (called === undefined) await this.#keeper.add(record);

@@ -54,8 +54,8 @@ describe('a run of calls', () => {
     const calls = session();
     calls.start('practice', null, 20);
     expect(calls.question?.truth).toBe('reject');
-    calls.call('reject');
-    calls.name('undercut.max');
+    calls.draft.mark('reject');
+    calls.draft.name('undercut.max');
     let written = (): void => undefined;
     keeper.wait = new Promise((done) => (written = done));
     clock = 3210;
@@ -80,27 +80,27 @@ describe('a run of calls', () => {
   it('takes the same call again for meant, but a reject only once it is said what is wrong', () => {
     const calls = session();
     calls.start('practice', null, 20);
-    expect(calls.call('accept')).toBe(false);
-    expect(calls.call('accept')).toBe(true);
-    expect(calls.call('reject')).toBe(false);
-    expect(calls.call('reject')).toBe(false);
-    expect(calls.ready).toBe(false);
-    calls.name('notSure');
-    expect(calls.call('reject')).toBe(true);
+    expect(calls.draft.mark('accept')).toBe(false);
+    expect(calls.draft.mark('accept')).toBe(true);
+    expect(calls.draft.mark('reject')).toBe(false);
+    expect(calls.draft.mark('reject')).toBe(false);
+    expect(calls.draft.answer).toBeNull();
+    calls.draft.name('notSure');
+    expect(calls.draft.mark('reject')).toBe(true);
   });
 
   it('lets a call be taken back until it is made, and not after', async () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.call('accept');
-    calls.takeBack();
-    expect(calls.draft.call).toBeUndefined();
+    calls.draft.mark('accept');
+    calls.draft.takeBack();
+    expect(calls.draft.call).toBeNull();
     await calls.commit(30);
     expect(keeper.records).toHaveLength(0);
-    calls.call('accept');
+    calls.draft.mark('accept');
     await calls.commit(30);
-    calls.takeBack();
-    calls.call('reject');
+    calls.draft.takeBack();
+    calls.draft.mark('reject');
     expect(calls.made?.record.answer.call).toBe('accept');
     await calls.commit(30);
     expect(keeper.records).toHaveLength(1);
@@ -109,46 +109,46 @@ describe('a run of calls', () => {
   it('keeps how sure one was for the next question', async () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.sure(60);
-    calls.call('accept');
+    calls.draft.setSure(60);
+    calls.draft.mark('accept');
     await calls.commit(30);
     calls.next();
-    expect(calls.draft).toEqual({ sure: 60 });
+    expect(calls.draft).toMatchObject({ call: null, fault: undefined, sure: 60 });
   });
 
   it('goes up and down the steps of sure, and stops at their ends', () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.surer(1);
+    calls.draft.surer(1);
     expect(calls.draft.sure).toBe(90);
-    for (let i = 0; i < 9; i++) calls.surer(1);
+    for (let i = 0; i < 9; i++) calls.draft.surer(1);
     expect(calls.draft.sure).toBe(100);
-    for (let i = 0; i < 9; i++) calls.surer(-1);
+    for (let i = 0; i < 9; i++) calls.draft.surer(-1);
     expect(calls.draft.sure).toBe(50);
   });
 
   it('names what is wrong one after the other, round at the ends', () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.call('reject');
-    const named = calls.names.map(() => {
-      calls.nameNext(1);
+    calls.draft.mark('reject');
+    const named = calls.draft.names.map(() => {
+      calls.draft.nameNext(1);
       return calls.draft.fault;
     });
-    expect(named).toEqual(calls.names);
-    calls.nameNext(1);
-    expect(calls.draft.fault).toBe(calls.names[0]);
-    calls.nameNext(-1);
+    expect(named).toEqual(calls.draft.names);
+    calls.draft.nameNext(1);
+    expect(calls.draft.fault).toBe(calls.draft.names[0]);
+    calls.draft.nameNext(-1);
     expect(calls.draft.fault).toBe('notSure');
-    calls.takeBack();
-    calls.nameNext(-1);
+    calls.draft.takeBack();
+    calls.draft.nameNext(-1);
     expect(calls.draft.fault).toBe('notSure');
   });
 
   it('flags a slip as a record of its own, once', async () => {
     const calls = session();
     calls.start('practice', null, 20);
-    calls.call('accept');
+    calls.draft.mark('accept');
     await calls.commit(30);
     await calls.slip();
     await calls.slip();
@@ -170,11 +170,11 @@ describe('a run of calls', () => {
     calls.start('practice', null, 20);
     clock = 1000;
     calls.pause(true);
-    expect(calls.call('accept')).toBe(false);
+    expect(calls.draft.mark('accept')).toBe(false);
     clock = 61_000;
     calls.pause(false);
     clock = 62_000;
-    calls.call('accept');
+    calls.draft.mark('accept');
     await calls.commit(30);
     expect(keeper.records[0]).toMatchObject({ took: 2000 });
   });
@@ -183,7 +183,7 @@ describe('a run of calls', () => {
     const calls = session();
     calls.start('practice', null, 2);
     for (let i = 0; i < 2; i++) {
-      calls.call('accept');
+      calls.draft.mark('accept');
       await calls.commit(30);
       calls.next();
     }
@@ -213,11 +213,11 @@ describe('a mixed test', () => {
     const calls = session();
     calls.start('mixedTest', null, 2);
     const asked = calls.question?.spec;
-    calls.call('accept');
+    calls.draft.mark('accept');
     await calls.commit(30);
     expect(calls.made).toBeNull();
     expect(calls.question?.spec).not.toEqual(asked);
-    calls.call('accept');
+    calls.draft.mark('accept');
     await calls.commit(30);
     expect(calls.ended).toBe(true);
     const [first] = calls.done;
@@ -234,7 +234,7 @@ describe('a round that a reload broke off', () => {
   it('goes on with the very same question and the calls made before', async () => {
     const before = session();
     before.start('practice', null, 20);
-    before.call('accept');
+    before.draft.mark('accept');
     await before.commit(30);
     before.next();
     const open = before.question;
@@ -251,7 +251,7 @@ describe('a round that a reload broke off', () => {
     const before = session();
     before.start('practice', null, 20);
     const kept = keeper.run;
-    before.call('accept');
+    before.draft.mark('accept');
     await before.commit(30);
     const after = session();
     if (kept === null) throw new Error('no round');
@@ -267,7 +267,7 @@ describe('a round that a reload broke off', () => {
     const before = session();
     before.start('mixedTest', null, 20);
     const kept = keeper.run;
-    before.call('accept');
+    before.draft.mark('accept');
     await before.commit(30);
     const after = session();
     if (kept === null) throw new Error('no round');
@@ -283,10 +283,10 @@ describe('a round that a reload broke off', () => {
     const two = session();
     if (kept === null) throw new Error('no round');
     two.resume(kept);
-    one.call('accept');
+    one.draft.mark('accept');
     await one.commit(30);
-    two.call('reject');
-    two.name('notSure');
+    two.draft.mark('reject');
+    two.draft.name('notSure');
     await two.commit(30);
     expect(keeper.records).toHaveLength(1);
     expect(two.made?.record.answer.call).toBe('accept');

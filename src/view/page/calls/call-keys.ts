@@ -31,31 +31,31 @@ function callKey(key: string, session: CallsSession, { commit }: Meant): boolean
   if (isLetter(letter)) {
     const call = letters[letter];
     if (call === 'refer' && !session.refers) return false;
-    if (session.call(call)) commit();
+    if (session.draft.mark(call)) commit();
     return true;
   }
   if (/^[1-9]$/.test(key)) {
-    const fault = session.names[Number(key) - 1];
+    const fault = session.draft.names[Number(key) - 1];
     // what is accepted has no fault to name: a digit must not turn the call round
     if (fault === undefined || session.draft.call === 'accept') return false;
-    session.name(fault);
+    session.draft.name(fault);
     return true;
   }
   switch (key) {
     case 'Enter':
-      if (session.ready) commit();
-      return session.ready;
+      if (session.draft.answer !== null) commit();
+      return session.draft.answer !== null;
     case 'Escape':
-      session.takeBack();
+      session.draft.takeBack();
       return true;
     case 'ArrowRight':
     case 'ArrowLeft':
-      session.surer(key === 'ArrowRight' ? 1 : -1);
+      session.draft.surer(key === 'ArrowRight' ? 1 : -1);
       return true;
     case 'ArrowDown':
     case 'ArrowUp':
       if (session.draft.call !== 'reject') return false;
-      session.nameNext(key === 'ArrowDown' ? 1 : -1);
+      session.draft.nameNext(key === 'ArrowDown' ? 1 : -1);
       return true;
     default:
       return false;
