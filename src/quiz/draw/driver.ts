@@ -152,9 +152,18 @@ const fillets: Readonly<Record<string, Choose>> = {
   overlap: sided('overlap', (side) => ({ [`undercut${side}Depth`]: 0 })),
 };
 
+/** A root bead is at most about so high, mm; common practice, no source. */
+const MOST_ROOT = 3;
+
 const butts: Readonly<Record<string, Choose>> = {
   faceReinforcement: (_, joint) => field(joint, 'capHeight'),
-  rootReinforcement: (_, joint) => field(joint, 'rootHeight', { before: { backing: 'none' } }),
+  rootReinforcement: ({ limit }, joint, chance) => {
+    // a root bead as high as that has run out as wide: a narrow one would be a ball, which no root is
+    const past = (): number =>
+      within('butt', 'rootPast1', between(chance, 0.9, 1.25) * Math.max(limit, MOST_ROOT));
+    const before = { backing: 'none', rootPast1: past(), rootPast2: past() };
+    return field(joint, 'rootHeight', { before });
+  },
   underfill: (_, joint, chance) => {
     if (happens(chance, 0.5)) {
       return field(joint, 'capHeight', { sign: -1, before: { capDip: 0 } });

@@ -45,7 +45,7 @@ export interface CallDrawingInput {
 }
 
 /** Room beside the drawing for the known size, px. */
-const BESIDE = { screen: 52, phone: 36 } as const;
+const BESIDE = { screen: 52, phone: 40 } as const;
 /** The first drawing of a run leaves so much room for larger joints to come at the same scale. */
 const FIRST = 0.92;
 /** How far the drawn size of one run may wander. */
