@@ -16,6 +16,7 @@ export { judge } from './judge.ts';
 export { leastTriangle, type LeastTriangle } from './least-triangle.ts';
 export { stepFor } from './reading.ts';
 export { columnConflicts, type ColumnConflict } from './columns.ts';
+export { otherDocument } from './other-document.ts';
 export { detailChecks, type DetailCheck } from './detail-checks.ts';
 export { fitUpRange, type FitUpEnd } from './fit-up-range.ts';
 export { overWelding, type OverWelding } from './over-welding.ts';

@@ -15,6 +15,9 @@ export async function fetchLimitSet(id: string): Promise<void> {
   if (!isOpeningSet(id)) all ??= (await import('./all-limit-sets.ts')).limitSets;
 }
 
+/** The sets that came with the program and are here by now. */
+export const limitSetsHere = (): readonly CompiledLimitSet[] => all ?? [openingLimitSet];
+
 /** The set of that name, a person's own included; undefined when there is none. */
 export const limitSetOf = (id: string): CompiledLimitSet | undefined =>
   isOpeningSet(id) ? openingLimitSet : (all?.find((set) => set.id === id) ?? ownSetOf(id));
