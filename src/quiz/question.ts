@@ -6,6 +6,9 @@ import type { Fault, SkillId } from './skill.ts';
 /** outside: the outer outline alone, as an inspector meets the weld. cut: a macro-section, all shown. */
 export type SectionView = 'outside' | 'cut';
 
+/** What a section may come to. */
+export type Truth = Exclude<Call, 'notAssessed'>;
+
 /** How near a limit is taken: as a logarithm of the ratio, in degrees, or in mm where the limit may be 0. */
 export type EyeScale = 'ratio' | 'deg' | 'mm';
 
@@ -21,9 +24,9 @@ export interface QuestionSpec {
   readonly view: SectionView;
   /**
    * Where the section shall stand: distance past the limit on the skill's scale, positive on the
-   * reject side. `refer`: a section that the sheet can't settle.
+   * reject side. Of what the sheet leaves open: what the call shall be.
    */
-  readonly asked: number | 'refer';
+  readonly asked: number | Truth;
 }
 
 /** A joint whose truth is known. */
@@ -34,9 +37,14 @@ export interface Question {
   readonly measurements: Measurements;
   /** every check of the sheet on this joint */
   readonly checks: readonly Check[];
+  /**
+   * the checks of the sheet on this joint and on what else it might have been with another truth: what
+   * is told beforehand goes by these, so that it is the same whatever the truth
+   */
+  readonly either: readonly Check[];
   /** the check that is asked about; the truth is its call */
   readonly decisive: Check;
-  readonly truth: Exclude<Call, 'notAssessed'>;
+  readonly truth: Truth;
   /** what is wrong; null where the joint is acceptable */
   readonly fault: Fault | null;
   readonly scale: EyeScale;
@@ -56,7 +64,7 @@ export interface Question {
 
 /** What a person answered. */
 export interface Answer {
-  readonly call: Exclude<Call, 'notAssessed'>;
+  readonly call: Truth;
   /** null: not asked, or the call was accept */
   readonly fault: Fault | 'somethingElse' | 'notSure' | null;
   /** 50 to 100 per cent */

@@ -12,7 +12,8 @@ export type Fault = `${Quantity}.${Check['sense']}`;
 
 /**
  * What is practised: a quantity of one family of joints against one sense of limit. A limit on both
- * sides is two skills.
+ * sides is two skills; what the sheet leaves open about it, so that Refer is among the answers, is
+ * another.
  */
 export interface Skill {
   readonly id: SkillId;
@@ -20,7 +21,9 @@ export interface Skill {
   readonly stage: Stage;
   readonly quantity: Quantity;
   readonly sense: Check['sense'];
+  /** whether it is asked on what the sheet leaves open */
+  readonly refers: boolean;
 }
 
-/** `fillet.welded.undercut.max` */
-export type SkillId = `${Skill['kind']}.${Stage}.${Quantity}.${Check['sense']}`;
+/** `fillet.welded.undercut.max`, `fillet.welded.undercut.max.refer` */
+export type SkillId = `${Skill['kind']}.${Stage}.${Fault}${'' | '.refer'}`;

@@ -3,11 +3,12 @@ import { measurementCatalogue, measurementIds } from '../measure/index.ts';
 import { scaleOf } from './distance.ts';
 import { atDistance } from './draw/draw-question.ts';
 import type { Patience } from './draw/pair.ts';
-import { mayBeOpen, referable } from './draw/refer.ts';
+import { truthsLeftOpen } from './draw/refer.ts';
 import type { LimitSet } from './limit-set.ts';
 import { quantityOf } from './quantity.ts';
-import type { EyeScale, SectionView } from './question.ts';
+import type { EyeScale, SectionView, Truth } from './question.ts';
 import { viewsOf } from './sections-seen.ts';
+import { sheetKey } from './sheet-key.ts';
 import { openSheet, settledSheet } from './settle.ts';
 import { skillIdOf } from './skill-id.ts';
 import type { Quantity, Skill } from './skill.ts';
@@ -15,10 +16,10 @@ import type { Quantity, Skill } from './skill.ts';
 /** A skill as one sheet under one set lets it be asked. */
 export interface SheetSkill extends Skill {
   readonly scale: EyeScale;
-  /** how far on either side of the limit it can be asked, on that scale; 0: only what can't be settled */
+  /** how far on either side of the limit it can be asked, on that scale; 0 of what the sheet leaves open */
   readonly reach: number;
-  /** whether the sheet leaves room for a section that it can't settle */
-  readonly refers: boolean;
+  /** what a section of it may come to */
+  readonly truths: readonly Truth[];
   readonly views: readonly SectionView[];
 }
 
@@ -46,33 +47,36 @@ const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
 export function skillsOf(sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] {
   const known = kept.get(limits) ?? new Map<string, readonly SheetSkill[]>();
   kept.set(limits, known);
-  // what a job is called has no say in what can be asked
-  const key = JSON.stringify({ ...sheet, job: '', weld: '', wps: '', drawing: '', material: '' });
+  const key = sheetKey(sheet);
   const before = known.get(key);
   if (before !== undefined) return before;
-  const found = judgedSkills(sheet, limits).flatMap((skill) => asked(skill, sheet, limits) ?? []);
+  const found = judgedSkills(sheet, limits).flatMap((skill) => asked(skill, sheet, limits));
   known.set(key, found);
   return found;
 }
 
-function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): SheetSkill | null {
-  const [settled, open] = [settledSheet(sheet), openSheet(sheet)];
+function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] {
+  const settled = settledSheet(sheet);
   const at = (seed: number, away: number, how = patience) =>
     atDistance(seed, away, skill, settled, limits, how);
-  const isReferred = (seed: number) => referable(seed, skill, open, limits, patience) !== null;
-  const refers = mayBeOpen(skill, open, limits) && isReferred(FIRST) && isReferred(SECOND);
   const views = viewsOf(skill, sheet);
   const first = at(FIRST, NEAR);
-  const scale = first === null ? 'ratio' : scaleOf(first.decisive);
+  const scale = first?.[0] === undefined ? 'ratio' : scaleOf(first[0].decisive);
+  const open = { ...skill, refers: true };
+  const openTruths = truthsLeftOpen(open, openSheet(sheet), limits);
   const settles =
     first !== null && [FIRST, SECOND].every((seed) => at(seed, nearest[scale]) !== null);
-  if (!settles) return refers ? { ...skill, scale, reach: 0, refers, views } : null;
-  let reach = nearest[scale];
-  for (const step of steps[scale]) {
+  let reach = settles ? nearest[scale] : 0;
+  for (const step of settles ? steps[scale] : []) {
     if (at(FIRST, step, brief) === null) break;
     reach = step;
   }
-  return { ...skill, scale, reach, refers, views };
+  return [
+    ...(settles ? [{ ...skill, scale, reach, truths: ['accept', 'reject'] as const, views }] : []),
+    ...(openTruths === null
+      ? []
+      : [{ ...open, id: skillIdOf(open), scale, reach: 0, truths: openTruths, views }]),
+  ];
 }
 
 /** What the sheet and the set put a limit to, whether or not it can be asked by itself. */
@@ -111,7 +115,7 @@ function skillsIn({ measurements, kind, stage, max, min }: Row): readonly Skill[
     places(quantity).flatMap((place) => {
       const isFor = (kind ?? place.kind) === place.kind && (stage ?? place.stage) === place.stage;
       if (!isFor) return [];
-      const skill = { ...place, quantity, sense } as const;
+      const skill = { ...place, quantity, sense, refers: false } as const;
       return [{ ...skill, id: skillIdOf(skill) }];
     }),
   );

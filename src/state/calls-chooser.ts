@@ -1,6 +1,6 @@
 import type { CompiledLimitSet, JobSheet } from '../limits/index.ts';
 import { dueSkills, nextSpec, skillsOf, withoutSlips } from '../quiz/index.ts';
-import type { Chooser } from './call-run.ts';
+import { callsIn, type Chooser } from './call-run.ts';
 
 /** Questions of what a sheet lets be asked, as the way to practise chooses them from the calls so far. */
 export function waysChooser(
@@ -16,7 +16,7 @@ export function waysChooser(
       skills: skillsOf(sheet, limits),
       skill: run.skill,
       calls,
-      inRun: calls.filter((call) => call.run === run.id),
+      inRun: callsIn(run, records),
       due: due.map(({ skill }) => skill),
       seed,
     });

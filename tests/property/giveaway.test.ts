@@ -7,7 +7,7 @@ import { choicesOfKind, parametersFor } from '../../src/joint/index.ts';
 import type { Joint } from '../../src/joint/index.ts';
 import { measurementCatalogue, measurementIds } from '../../src/measure/index.ts';
 import type { MeasurementId } from '../../src/measure/index.ts';
-import { drawQuestion, quantityOf, skillsOf } from '../../src/quiz/index.ts';
+import { drawQuestion, faultOn, quantityOf, skillsOf } from '../../src/quiz/index.ts';
 import type { Question, Skill } from '../../src/quiz/index.ts';
 import { sheetUnder } from '../quiz/question-sheets.ts';
 import { runs } from '../runs.ts';
@@ -45,7 +45,8 @@ function driving(quantity: string, { checks }: Question): ReadonlySet<string> {
 }
 
 /** Every parameter of the joint as a number, and how it is shown. */
-function featuresOf({ joint, known, mirrored }: Question): ReadonlyMap<string, number> {
+function featuresOf(question: Question): ReadonlyMap<string, number> {
+  const { joint, known, mirrored } = question;
   const fields = joint as unknown as Readonly<Record<string, number | string>>;
   const numbers = parametersFor(joint.kind).map(
     ({ field }) => [field, Number(fields[field])] as const,
@@ -60,7 +61,28 @@ function featuresOf({ joint, known, mirrored }: Question): ReadonlyMap<string, n
     ...together,
     ['known', known === 't1' ? 0 : 1],
     ['mirrored', mirrored ? 1 : 0],
+    ...toldBeforehand(question),
   ]);
+}
+
+/** What stands beside the drawing before the call: as numbers, each text by one of its own. */
+function toldBeforehand(question: Question): readonly (readonly [string, number])[] {
+  const { sheet, choices, recorded, either, joint } = question;
+  const lines = new Set(
+    either.filter(({ limit }) => limit !== null).map((check) => faultOn(joint, check)),
+  );
+  return [
+    ['extent', numberOf(sheet.extent)],
+    ['sheet', numberOf(JSON.stringify({ ...sheet, extent: '' }))],
+    ['choices', numberOf(choices.join())],
+    ['names required', numberOf([...lines].join())],
+    ['recorded', recorded.length],
+  ];
+}
+const numbers = new Map<string, number>();
+function numberOf(told: string): number {
+  if (!numbers.has(told)) numbers.set(told, numbers.size);
+  return numbers.get(told) ?? 0;
 }
 
 /** Thickness against thickness: what a threshold on either alone would miss. */

@@ -20,6 +20,7 @@ export function questionAbout(joint: Joint, { sheet, limits }: SheetCase, id: st
     joint,
     measurements,
     checks,
+    either: checks,
     decisive,
     truth,
     fault: truth === 'reject' ? faultOn(joint, decisive) : null,

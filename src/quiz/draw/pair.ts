@@ -1,6 +1,6 @@
 import type { Joint } from '../../joint/index.ts';
 import type { Check, JobSheet } from '../../limits/index.ts';
-import { distanceOf, scaleOf, valueAt } from '../distance.ts';
+import { scaleOf, valueAt } from '../distance.ts';
 import type { LimitSet } from '../limit-set.ts';
 import { quantityOf } from '../quantity.ts';
 import type { Skill } from '../skill.ts';
@@ -30,8 +30,8 @@ export interface Wanted {
   readonly limits: LimitSet;
   /** where it has to stand, on the scale of the limit; all of these with one set of features */
   readonly distances: (target: Target, chance: Random) => readonly number[];
-  /** whether a placed joint is what was wanted, past being the only thing in question */
-  readonly suits: (placed: Placed, distance: number) => boolean;
+  /** whether the joint at one of them is what was wanted, past being the only thing in question */
+  readonly suits: (placed: Placed, distance: number, index: number) => boolean;
 }
 
 /** How often each form is mended. */
@@ -86,7 +86,7 @@ function onOneForm(chance: Random, wanted: Wanted): readonly Placed[] | 'nothing
     const { placed, intruding } = placeAll(base, driver, sample, distances, open, wanted);
     if (placed === null) return null;
     if (intruding.length === 0) {
-      return placed.every((one, i) => wanted.suits(one, distances[i] as number)) ? placed : null;
+      return placed.every((one, i) => wanted.suits(one, distances[i] as number, i)) ? placed : null;
     }
     // what came back after it was mended twice comes back again
     const now = intruding.map(({ check }) => check.id).join(' ');
@@ -177,10 +177,11 @@ function place(
     const decisive = binding(evaluated.checks, measurement, sense);
     return decisive === null ? null : { ...evaluated, decisive };
   };
-  // where nothing is permitted, nothing is the only way to be inside
-  if (scaleOf({ unit, limit }) === 'mm' && distance <= 0) {
+  // where nothing is permitted, nothing is the only way to be inside; and of a length nothing is infinitely far in
+  const isNone = distance === Number.NEGATIVE_INFINITY;
+  if (isNone || (scaleOf({ unit, limit }) === 'mm' && distance <= 0)) {
     const clean = at(base);
-    return clean !== null && distanceOf(clean.decisive) === 0 ? clean : null;
+    return clean?.decisive.measured === 0 ? clean : null;
   }
   const from = driver.read(base);
   const start = at(base);

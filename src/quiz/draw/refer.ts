@@ -3,58 +3,105 @@ import { scaleOf } from '../distance.ts';
 import type { LimitSet } from '../limit-set.ts';
 import { between, happens, type Random } from '../random.ts';
 import { quantityOf } from '../quantity.ts';
+import type { EyeScale, Truth } from '../question.ts';
 import type { Skill } from '../skill.ts';
+import { sheetKey } from '../sheet-key.ts';
 import { drawPlaced, type Patience, type Placed, type Target } from './pair.ts';
 
 /** Inside the limit by so much a short imperfection is looked for, on the scale of its limit. */
 const SHORT = { ratio: [-0.7, -0.03], deg: [-12, -1], mm: [0, 0] } as const;
-/** An instrument's doubt is asked about within this share of it. */
-const OF_GUARD = 0.85;
+/** So far past what the sheet leaves open a section is plainly the one or the other. Our choice. */
+const PLAIN = { ratio: [0.08, 0.3], deg: [2, 8], mm: [0.3, 1.2] } as const;
+/** Inside, it has to be past what holds over a short length only, too: as far as twice the limit. */
+const WELL_INSIDE = { ratio: [-1, -0.12], deg: [-20, -2], mm: [-1, -0.3] } as const;
+/** An instrument's doubt is asked about within this share of it, and not at all from another share on. */
+const [OF_GUARD, PAST_GUARD] = [0.85, 1.15];
 
 /**
- * A joint that the sheet can't settle: an imperfection of a length that nobody gave, a measurement
- * nearer its limit than the instrument can be trusted, a root that no eye gets to.
+ * One joint with each of these truths, in their order, on a sheet that leaves something open: an
+ * imperfection of a length that nobody gave, a measurement nearer its limit than the instrument can be
+ * trusted, a root that no eye gets to. They differ in nothing but what drives the measurement. Null
+ * where there is none such.
  */
-export function referable(
+export function openPlaced(
   seed: number,
+  truths: readonly Truth[],
   skill: Skill,
   sheet: JobSheet,
   limits: LimitSet,
   patience: Patience,
-): Placed | null {
+): readonly Placed[] | null {
   const wanted = {
     skill,
     sheet,
     limits,
-    distances: openPlace,
-    suits: ({ decisive }: Placed) => decisive.call === 'refer',
+    distances: (target: Target, chance: Random) => openPlaces(target, chance, truths),
+    suits: ({ decisive }: Placed, _: number, index: number) => decisive.call === truths[index],
   };
-  return drawPlaced(seed, wanted, patience)?.[0] ?? null;
+  return drawPlaced(seed, wanted, patience);
 }
 
-/** Whether the sheet leaves anything open about such a quantity at all. */
-export function mayBeOpen(
-  { quantity, kind }: Skill,
-  sheet: JobSheet,
-  { criteria }: LimitSet,
-): boolean {
-  if (sheet.guard.factor > 0 || (kind === 'butt' && !sheet.rootAccessible)) return true;
-  return (
-    sheet.extent === 'unknown' &&
+/** Whether what the sheet leaves open is so between two limits, or about one, and settled past them. */
+const mayBeEitherWay = ({ quantity }: Skill, sheet: JobSheet, { criteria }: LimitSet): boolean =>
+  sheet.guard.factor > 0 ||
+  (sheet.extent === 'unknown' &&
     criteria.some(
       ({ short, measurements }) =>
         short === true && measurements.map(quantityOf).includes(quantity),
-    )
-  );
+    ));
+
+/** Seeds that have to give a question of what is offered. */
+const TRIED = [11, 12, 13, 14];
+const patience: Patience = { forms: 60, tried: 20 };
+const kept = new WeakMap<LimitSet, Map<string, readonly Truth[] | null>>();
+
+/**
+ * The answers that one joint may be drawn for where the sheet leaves something open about a skill, the
+ * most of them that can be had; null where it leaves nothing. Worked out once for a sheet and a set.
+ */
+export function truthsLeftOpen(
+  skill: Skill,
+  sheet: JobSheet,
+  limits: LimitSet,
+): readonly Truth[] | null {
+  const known = kept.get(limits) ?? new Map<string, readonly Truth[] | null>();
+  kept.set(limits, known);
+  const key = `${skill.id} ${sheetKey(sheet)}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const isDrawn = (truths: readonly Truth[]): boolean =>
+    TRIED.every((seed) => openPlaced(seed, truths, skill, sheet, limits, patience) !== null);
+  const found = answersTo(skill, sheet, limits).find(isDrawn) ?? null;
+  known.set(key, found);
+  return found;
 }
 
-function openPlace(target: Target, chance: Random): readonly number[] {
-  const scale = scaleOf(target);
-  const { guard, limit } = target;
-  if (guard > 0 && happens(chance, 0.5)) {
-    const off = between(chance, -OF_GUARD, OF_GUARD) * guard;
-    return [scale === 'ratio' ? Math.log(Math.max(0.05, 1 + off / limit)) : off];
+/** The answers that are tried for, the most of them first; all of a root that nobody sees is open. */
+function answersTo(skill: Skill, sheet: JobSheet, limits: LimitSet): readonly (readonly Truth[])[] {
+  if (mayBeEitherWay(skill, sheet, limits)) {
+    return [['reject', 'refer', 'accept'], ['reject', 'refer'], ['refer', 'accept'], ['refer']];
   }
-  const [low, high] = SHORT[scale];
-  return [between(chance, low, high)];
+  return skill.kind === 'butt' && !sheet.rootAccessible ? [['refer']] : [];
 }
+
+function openPlaces(target: Target, chance: Random, truths: readonly Truth[]): readonly number[] {
+  const scale = scaleOf(target);
+  const { guard } = target;
+  const ofInstrument = guard > 0 && happens(chance, 0.5);
+  const beyond = guard > 0 ? onScale(scale, PAST_GUARD * guard, target) : 0;
+  // where a short one alone is allowed, none at all is the only plain accept
+  const isNone = target.sense === 'max' && happens(chance, 0.5);
+  const within = ([low, high]: readonly [number, number]): number => between(chance, low, high);
+  const places: Readonly<Record<Truth, number>> = {
+    refer: ofInstrument
+      ? onScale(scale, between(chance, -OF_GUARD, OF_GUARD) * guard, target)
+      : within(SHORT[scale]),
+    reject: beyond + within(PLAIN[scale]),
+    accept: isNone ? Number.NEGATIVE_INFINITY : within(WELL_INSIDE[scale]) - beyond,
+  };
+  return truths.map((truth) => places[truth]);
+}
+
+/** So many mm or degrees past the limit, on the scale that distances from it are taken on. */
+const onScale = (scale: EyeScale, off: number, { limit }: Target): number =>
+  scale === 'ratio' ? Math.log(Math.max(0.05, 1 + off / limit)) : off;

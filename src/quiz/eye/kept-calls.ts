@@ -11,10 +11,14 @@ export function withoutSlips(log: readonly LogRecord[]): readonly CallRecord[] {
 
 /**
  * Whether a call says where an eye draws its line: accept or reject of a section that is the one or
- * the other and shows something of what is asked. Rare faults shift the line and stay out.
+ * the other, was asked as such and shows something of what is asked. Rare faults shift the line and stay out.
  */
-export const isInCurve = ({ truth, answer, distance, way }: CallRecord): boolean =>
-  truth !== 'refer' && answer.call !== 'refer' && Number.isFinite(distance) && way !== 'rareFaults';
+export const isInCurve = ({ truth, answer, distance, way, spec }: CallRecord): boolean =>
+  truth !== 'refer' &&
+  answer.call !== 'refer' &&
+  typeof spec.asked === 'number' &&
+  Number.isFinite(distance) &&
+  way !== 'rareFaults';
 
 /** A call as the curve takes it. */
 export const placed = ({ distance, answer }: CallRecord): PlacedCall => ({

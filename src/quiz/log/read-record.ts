@@ -71,7 +71,7 @@ const ON_LIMIT = 1e-6;
 function readCall(record: Fields): CallRecord {
   const spec = readSpec(partOf(record, 'spec'));
   const distance = distanceIn(record);
-  const truth = oneOf(record, 'truth', ['accept', 'reject', 'refer']);
+  const truth = oneOf(record, 'truth', truths);
   if ((truth === 'accept' && distance > ON_LIMIT) || (truth === 'reject' && distance < -ON_LIMIT))
     throw new LogError('truth', { key: 'calls_log_no_truth' });
   return {
@@ -106,14 +106,15 @@ function readSpec(spec: Fields): QuestionSpec {
     seed: numberOf(spec, 'seed', 0, 2 ** 32 - 1),
     skill: skill as SkillId,
     view: oneOf(spec, 'view', ['outside', 'cut']),
-    asked: spec['asked'] === 'refer' ? 'refer' : numberOf(spec, 'asked'),
+    asked:
+      typeof spec['asked'] === 'string' ? oneOf(spec, 'asked', truths) : numberOf(spec, 'asked'),
   };
 }
 
 function readAnswer(answer: Fields): Answer {
   const { fault } = answer;
   return {
-    call: oneOf(answer, 'call', ['accept', 'reject', 'refer']),
+    call: oneOf(answer, 'call', truths),
     fault:
       fault === null || fault === 'somethingElse' || fault === 'notSure'
         ? fault
@@ -170,6 +171,8 @@ function numberOf(record: Fields, name: string, least = -1e6, most = 1e9): numbe
     throw new LogError(name, { key: 'calls_log_no_number' });
   return value;
 }
+
+const truths = ['accept', 'reject', 'refer'] as const;
 
 function oneOf<Choice extends string>(
   record: Fields,

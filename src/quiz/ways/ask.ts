@@ -1,7 +1,7 @@
 import type { CallRecord, Way } from '../call-record.ts';
 import { currentEye, practiceDistance, type Side, tellingDistance } from '../eye/index.ts';
 import { looksLike } from '../quantity.ts';
-import type { QuestionSpec } from '../question.ts';
+import type { QuestionSpec, Truth } from '../question.ts';
 import { below, happens, pick, random, type Random, shuffled } from '../random.ts';
 import type { SheetSkill } from '../skills.ts';
 import type { SkillId } from '../skill.ts';
@@ -14,7 +14,7 @@ export interface AskContext {
   readonly skill: SkillId | null;
   /** a person's kept calls, slips taken out, oldest first */
   readonly calls: readonly CallRecord[];
-  /** those of this run */
+  /** those of this run, slips among them: what was asked was asked */
   readonly inRun: readonly CallRecord[];
   /** skills whose time has come again */
   readonly due: readonly SkillId[];
@@ -26,8 +26,10 @@ export interface AskContext {
 const BLOCK = 6;
 /** How often a look-alike follows, where there is one. Our choice. */
 const ALIKE = 0.6;
-/** How often a skill that the sheet may leave open is asked so that it does. Our choice. */
-const OPEN = 0.2;
+/** How often what the sheet may leave open is left so, where there are other answers. Our choice. */
+const OPEN = 0.5;
+/** Ways that are about an eye at a limit, where there is nothing to refer. */
+const settling: readonly Way[] = ['limit', 'pairs', 'naming', 'rareFaults'];
 /** Rejects among rare faults: 5 to 10 per cent. */
 const RARE = 1 / 13;
 /** Naming shows faults plainly: so many times as far from the limit as practice would, and mostly faults. Our choice. */
@@ -41,8 +43,7 @@ export function nextSpec(way: Way, context: AskContext): QuestionSpec | null {
   if (way === 'pairs') return pairSpec(context, chance);
   const skill = nextSkill(way, context, chance);
   if (skill === null) return null;
-  const open = skill.refers && way !== 'limit' && way !== 'naming' && happens(chance, OPEN);
-  const asked = open || skill.reach === 0 ? 'refer' : nextDistance(way, skill, context, chance);
+  const asked = skill.refers ? nextTruth(skill, chance) : nextDistance(way, skill, context, chance);
   return specOf(skill, asked, chance);
 }
 
@@ -58,9 +59,8 @@ function specOf(skill: SheetSkill, asked: QuestionSpec['asked'], chance: Random)
 
 function nextSkill(way: Way, context: AskContext, chance: Random): SheetSkill | null {
   const { skills, skill, inRun, due } = context;
-  const usable = way === 'limit' ? skills.filter(({ reach }) => reach > 0) : skills;
-  const own = usable.filter(({ id }) => id === skill);
-  if (own[0] !== undefined) return own[0];
+  const usable = settling.includes(way) ? skills.filter(({ refers }) => !refers) : skills;
+  if (skill !== null) return usable.find(({ id }) => id === skill) ?? null;
   if (usable.length === 0) return null;
   const last = usable.find(({ id }) => id === inRun.at(-1)?.skill);
   // one limit is found at a time
@@ -107,6 +107,12 @@ function inTurn(skills: readonly SheetSkill[], { inRun }: AskContext, chance: Ra
   return pick(chance, left.length > 0 ? left : skills);
 }
 
+/** What a section that may be left open shall come to. */
+function nextTruth({ truths }: SheetSkill, chance: Random): Truth {
+  const closed = truths.filter((truth) => truth !== 'refer');
+  return closed.length === 0 || happens(chance, OPEN) ? 'refer' : pick(chance, closed);
+}
+
 function nextDistance(way: Way, skill: SheetSkill, context: AskContext, chance: Random): number {
   const calls = callsOf(context, skill.id);
   if (way === 'limit') return tellingDistance(calls, skill.scale, skill.reach);
@@ -138,7 +144,8 @@ function pairSpec(context: AskContext, chance: Random): QuestionSpec | null {
     open[0] !== undefined && (mustClose || (open.length > 0 && happens(chance, 1 / 3)));
   if (closing) {
     const [first] = shuffled(chance, open);
-    if (first !== undefined && first.asked !== 'refer') return { ...first, asked: -first.asked };
+    if (first !== undefined && typeof first.asked === 'number')
+      return { ...first, asked: -first.asked };
   }
   const chosen = pick(chance, usable);
   const eye = currentEye(callsOf(context, chosen.id), chosen.scale);

@@ -23,8 +23,11 @@ interface Go {
   readonly sure: number;
 }
 
-// The library's own defaults but for chance, which would make two looks at one log differ.
-const scheduler = fsrs({ enable_fuzz: false });
+/**
+ * FSRS with the library's own weights, but without chance, which would make two looks at one log
+ * differ, and without steps of minutes: a go at a skill is a day’s work, and the next is another day’s.
+ */
+export const scheduler = fsrs({ enable_fuzz: false, enable_short_term: false });
 /** A go with fewer right than this has to be learned again. Our choice. */
 const LEAST_RIGHT = 0.7;
 const ALL_RIGHT = 0.95;

@@ -1,6 +1,7 @@
 import { createEmptyCard, forgetting_curve, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
 import { dueSkills, type CallRecord } from '../../../src/quiz/index.ts';
+import { scheduler } from '../../../src/quiz/ways/due.ts';
 import { callWith } from '../any-call.ts';
 
 const day = 24 * 60 * 60 * 1000;
@@ -31,7 +32,6 @@ const againIn = (calls: readonly CallRecord[], days: number): number => {
 describe('the library that schedules', () => {
   // ts-fsrs 5.4.2 (FSRS-6, default weights), run for this project: stability in days, interval
   it('gives Good, Good, Again, Good, Good, each on its day, the intervals 3, 14, 2, 5, 13', () => {
-    const scheduler = fsrs({ enable_fuzz: false, enable_short_term: false });
     let card = createEmptyCard(new Date(start));
     const stability: number[] = [];
     const intervals: number[] = [];

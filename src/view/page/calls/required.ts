@@ -1,35 +1,39 @@
-import type { Check } from '../../../limits/index.ts';
+import type { Check, LimitSet } from '../../../limits/index.ts';
 import { faultOn, type Question } from '../../../quiz/index.ts';
 import type { Message } from '../../../units/index.ts';
 import type { Reading } from '../../text.ts';
 import { checkReading } from '../check-reading.ts';
 import { quantityName } from './fault-name.ts';
+import { ruleOf } from './rule.ts';
 
 /** A line of the sheet that a question is judged by. */
 export interface Required {
   readonly name: Message;
-  /** 7.0 min, 0.50 max */
+  /** 7.0 min, 0.50 max; of two plates with a limit each both; a rule where the limit follows the weld */
   readonly limit: string;
 }
 
 /**
  * What the sheet requires of a question's joint, a line for each quantity and sense, all of them in
- * the sheet's own order: neither the decisive one nor what was measured leaves a trace.
+ * the sheet's own order, as they would be whatever the joint came to: neither the decisive one nor
+ * what was measured leaves a trace.
  */
-export function requiredOf(question: Question, reading: Reading): readonly Required[] {
-  const { checks, decisive, joint } = question;
-  const decides = faultOn(joint, decisive);
-  const seen = new Set<string>();
-  return checks.flatMap((check) => {
+export function requiredOf(
+  { either, joint }: Question,
+  limits: Pick<LimitSet, 'criteria' | 'symbols'>,
+  reading: Reading,
+): readonly Required[] {
+  const lines = new Map<string, Set<string>>();
+  for (const check of either) {
+    if (check.limit === null) continue;
     const fault = faultOn(joint, check);
-    if (check.limit === null || seen.has(fault)) return [];
-    // two plates may have two limits: the decisive one's is told
-    const told = fault === decides ? decisive : check;
-    seen.add(fault);
+    const told =
+      ruleOf(check, limits, reading) ?? checkReading(unmeasured(check), reading).required;
+    lines.set(fault, (lines.get(fault) ?? new Set()).add(told));
+  }
+  return [...lines].map(([fault, told]) => {
     const [quantity = ''] = fault.split('.');
-    return [
-      { name: quantityName(quantity), limit: checkReading(unmeasured(told), reading).required },
-    ];
+    return { name: quantityName(quantity), limit: [...told].sort().join(' / ') };
   });
 }
 
