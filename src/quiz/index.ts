@@ -15,7 +15,7 @@ export * from './eye/index.ts';
 export { recordOf } from './record-of.ts';
 export { groupedBy } from './grouped.ts';
 export { middleOf } from './middle.ts';
-export { nextSpec, type AskContext } from './ways/ask.ts';
+export { isAtLimit, nextSpec, type AskContext } from './ways/ask.ts';
 export { dueSkills, type Due } from './ways/due.ts';
 export { suggestNext, type Suggestion } from './ways/suggest.ts';
 export { isNewer, readRecord } from './log/read-record.ts';

@@ -88,21 +88,23 @@ export class CallsSession {
 
   /**
    * Goes on with a run that was left: with the very question that was open, with the feedback to the
-   * call that was made on it, or with what the run came to.
+   * call that was made on it, or with what the run came to. False where its question can't be drawn any
+   * more: by a later program, or because it was kept damaged.
    */
-  resume({ sheet, spec, ended, ...run }: KeptRun): void {
+  resume({ sheet, spec, ended, ...run }: KeptRun): boolean {
     this.sheet = sheet;
     this.run = { id: run.id, way: run.way, skill: run.skill, length: run.length };
     this.done = callsIn(this.run, this.#keeper.records);
     if (ended === true) {
       this.ended = true;
-      return;
+      return true;
     }
-    if (!this.#show(spec)) return;
+    if (!this.#show(spec)) return false;
     const called = this.#calledOn(spec);
-    if (called === undefined) return;
+    if (called === undefined) return true;
     if (this.testing) this.next();
     else this.#answer(called);
+    return true;
   }
 
   /** The call that was made on a question of this run, in this tab or another. */

@@ -94,9 +94,39 @@ describe('the sheet of a question', () => {
     expect(Object.values(sheet.service)).not.toContain('unknown');
   });
 
+  it('says as much to a bad joint as to its good twin, so that it tells neither', () => {
+    // AWS D1.1, and a leg under ISO 5817: what is open would settle one side only
+    for (const [id, skill] of [
+      ['aws-d11-static', 'fillet.welded.undercut.max'],
+      ['iso5817-c', 'fillet.welded.leg.min'],
+      ['iso5817-c', 'butt.welded.underfill.max'],
+    ] as const) {
+      const one = sheetUnder(id);
+      for (let seed = 0; seed < 12; seed++) {
+        const [bad, good] = [0.15, -0.15].map((asked) => draw(one, spec(skill, asked, { seed })));
+        expect([skill, seed, bad?.sheet]).toEqual([skill, seed, good?.sheet]);
+        expect(bad?.choices).toEqual(good?.choices);
+      }
+    }
+  });
+
   it('leaves open what is the question', () => {
-    const { sheet, truth, fault } = draw(opening, spec('butt.welded.underfill.max', 'refer'));
+    const { sheet, truth, fault } = draw(opening, spec('butt.welded.underfill.max.refer', 'refer'));
     expect([sheet.extent, truth, fault]).toEqual(['unknown', 'refer', null]);
+  });
+
+  it('has all three answers on one sheet where something is left open, each from one seed', () => {
+    const asked = ['reject', 'refer', 'accept'] as const;
+    const three = asked.map((truth) =>
+      draw(sheetUnder('aws-d11-static'), spec('fillet.welded.undercut.max.refer', truth)),
+    );
+    expect(three.map(({ truth }) => truth)).toEqual(asked);
+    expect(new Set(three.map(({ sheet }) => sheet.extent))).toEqual(new Set(['unknown']));
+    const depths = three.map(({ decisive }) => decisive.measured ?? NaN);
+    expect(depths[0]).toBeGreaterThan(depths[1] ?? NaN);
+    expect(depths[1]).toBeGreaterThan(depths[2] ?? NaN);
+    const others = three.map(({ joint }) => ({ ...joint, undercut1Depth: 0, undercut2Depth: 0 }));
+    expect(new Set(others.map((joint) => JSON.stringify(joint))).size).toBe(1);
   });
 
   it('keeps what is said', () => {
@@ -223,6 +253,44 @@ describe('stock', () => {
         (values.capDip?.value ?? 0) > 0.1 && values.underfill?.value === 0,
     );
     expect(dipped.length).toBeGreaterThan(0);
+  });
+
+  // AWS D1.1 limits no toe angle: what looks like undercut is none
+  it('has good joints that look bad: a steep toe without undercut, a leg longer than asked', () => {
+    const steep = many('butt.welded.undercut.max', -0.3, sheetUnder('aws-d11-static')).filter(
+      ({ measurements: { values }, truth }) =>
+        truth === 'accept' &&
+        ([1, 2] as const).some(
+          (plate) =>
+            (values[`toeAngle${plate}`]?.value ?? 180) < 125 &&
+            values[`undercut${plate}`]?.value === 0,
+        ),
+    );
+    expect(steep.length).toBeGreaterThan(1);
+    const long = many('fillet.welded.undercut.max', -0.3).filter(
+      ({ measurements: { values }, sheet }) =>
+        (values.leg1?.value ?? 0) > 1.2 * sheet.size.first.value,
+    );
+    expect(long.length).toBeGreaterThan(10);
+  });
+
+  // metal over the low plate: a cap above both plates and no underfill, the plates out of line under it
+  it('has bad joints that look good: a cap that hides an offset', () => {
+    const hidden = many('butt.welded.misalignment.max', 0.2).filter(
+      ({ measurements: { values }, truth }) =>
+        truth === 'reject' &&
+        values.underfill?.value === 0 &&
+        (values['faceReinforcement.higher']?.value ?? 0) > 0,
+    );
+    expect(hidden.length).toBeGreaterThan(10);
+  });
+
+  it('stands at an angle of its own, within what a shop leaves', () => {
+    const angles = many('fillet.welded.leg.min', 0.1).map(
+      ({ measurements: { values } }) => values.dihedralAngle?.value ?? 0,
+    );
+    expect(new Set(angles.map((angle) => angle.toFixed(2))).size).toBeGreaterThan(10);
+    for (const angle of angles) expect(Math.abs(angle - 90)).toBeLessThan(1.6);
   });
 
   it('has bad joints that look good: a throat short between full legs, a gap under one', () => {

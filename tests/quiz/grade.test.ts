@@ -134,12 +134,15 @@ describe('the mistake behind a wrong answer', () => {
 
   // legs of 6.6: throat 4.67 under 4.95; with a crown of 1 it is 5.67 to the face
   it('crown counted: convexity taken for throat', () => {
-    const one = sheetUnder('austin-723s', {
+    const one = sheetUnder('iso5817-c', {
+      extent: 'typical',
       size: { as: 'throat', first: mm(4.95), second: null },
     });
-    const question = questionAbout(tee(6.6, { convexity: 1 }), one, 'sheet_throat:isoscelesThroat');
+    const question = questionAbout(tee(6.6, { convexity: 1 }), one, '5213:isoscelesThroat');
     expect(question.truth).toBe('reject');
-    expect(mistakes(question, one, answer('accept'))).not.toContain('chordThroat');
+    const found = mistakes(question, one, answer('accept'));
+    expect(found).toContain('crownCounted');
+    expect(found).not.toContain('chordThroat');
   });
 
   // City of Austin 723S: over a gap of 1/16 in or more the leg grows by it: 7 + 2 = 9; the weld has 8

@@ -179,6 +179,17 @@ describe('a run of calls', () => {
     expect(keeper.records[0]).toMatchObject({ took: 2000 });
   });
 
+  it('is not gone on with where its question can’t be drawn any more', () => {
+    const calls = session();
+    calls.start('practice', null, 2);
+    const kept = keeper.run;
+    expect(kept).not.toBeNull();
+    if (kept === null) return;
+    const skill = 'fillet.welded.nothing.min' as const;
+    expect(session().resume({ ...kept, spec: { ...kept.spec, skill } })).toBe(false);
+    expect(session().resume(kept)).toBe(true);
+  });
+
   it('ends after as many calls as it was to have, and is kept as ended until it is left', async () => {
     const calls = session();
     calls.start('practice', null, 2);

@@ -88,7 +88,7 @@ function open(
 ): Drawn | null {
   const sheet = openSheet(given);
   const truths = truthsLeftOpen(skill, sheet, limits);
-  if (truths === null || !truths.includes(asked)) return null;
+  if (!truths?.includes(asked)) return null;
   const either = openPlaced(seed, truths, skill, sheet, limits, thorough);
   const placed = either?.[truths.indexOf(asked)];
   return either === null || placed === undefined ? null : { sheet, placed, either };

@@ -8,6 +8,9 @@ import { within } from './joint-fields.ts';
 /** Legs come out at least and at most so many times what is asked for, before anything is judged. */
 const [LEAST_LEG, MOST_LEG] = [1.14, 1.38];
 
+/** A tee stands off its angle by so much at most, degrees, where nothing is said of it; common practice, no source. */
+const MOST_OFF = 1.5;
+
 /**
  * A sound fillet as the sheet asks for it, in one of its arrangements: thickness, angle and the shape
  * of the face as they happen to be, no flaw.
@@ -21,6 +24,9 @@ export function filletForm(chance: Random, sheet: JobSheet, stage: Stage): Fille
   const plain = defaultJoint('fillet', arrangement);
   const [t1, t2] = thicknesses(chance, arrangement, leg1, leg2);
   const chord = Math.hypot(leg1, leg2);
+  // plates as they come together in a shop; cut to it, or the angle would leave a gap of its own
+  const isOff = arrangement === 'tee' && happens(chance, 0.5);
+  const off = isOff ? between(chance, -MOST_OFF, MOST_OFF) : 0;
   return {
     ...plain,
     stage,
@@ -28,9 +34,9 @@ export function filletForm(chance: Random, sheet: JobSheet, stage: Stage): Fille
     t2,
     leg1,
     leg2,
-    dihedralAngle: within('fillet', 'dihedralAngle', size.angle),
+    dihedralAngle: within('fillet', 'dihedralAngle', size.angle + off),
     cornerOverlap: arrangement === 'corner' ? between(chance, 0, 0.15 * t1) : plain.cornerOverlap,
-    endCut: happens(chance, 0.5) ? 'fitted' : 'square',
+    endCut: isOff || happens(chance, 0.5) ? 'fitted' : 'square',
     convexity: between(chance, -0.02, 0.07) * chord,
     crownShift: between(chance, -0.3, 0.3),
     fusionDepth: between(chance, 0.5, 1.6),

@@ -7,6 +7,8 @@ import { within, type Fields } from './joint-fields.ts';
 
 /** How often a joint has each small flaw that it may have. */
 const OFTEN = 0.4;
+/** How often a cap has its crown so far to one side that it stands steep at that toe. */
+const STEEP = 0.25;
 
 /**
  * What is amiss with a sound joint without counting: a share of what the sheet permits. Among it what
@@ -68,8 +70,21 @@ export function smallFlaws(
     ...root,
     ...groove('undercut1', 'undercut1'),
     ...groove('undercut2', 'undercut2'),
+    ...steepToe(chance, joint),
     // its bottom stays above the plates
     capDip: happens(chance, 0.3) ? between(chance, 0.2, 0.6) * joint.capHeight : 0,
+  };
+}
+
+/** A toe that looks like undercut and is none: a high cap leaning over it, and no groove beside it. */
+function steepToe(chance: Random, joint: Joint): Fields {
+  const plate = happens(chance, 0.5) ? 1 : 2;
+  const [lean, more] = [between(chance, 0.32, 0.46), between(chance, 0.6, 1.4)];
+  if (joint.kind !== 'butt' || !happens(chance, STEEP)) return {};
+  return {
+    crownShift: plate === 1 ? -lean : lean,
+    capHeight: within('butt', 'capHeight', joint.capHeight + more),
+    [`undercut${plate}Depth`]: 0,
   };
 }
 

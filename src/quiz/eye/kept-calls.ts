@@ -9,15 +9,19 @@ export function withoutSlips(log: readonly LogRecord[]): readonly CallRecord[] {
   );
 }
 
+/** On a drawing smaller than this nobody sees what is asked, px per mm. Our choice: a third of life size or so. */
+const LEAST_SEEN = 1.2;
+
 /**
  * Whether a call says where an eye draws its line: accept or reject of a section that is the one or
  * the other, was asked as such and shows something of what is asked. Rare faults shift the line and stay out.
  */
-export const isInCurve = ({ truth, answer, distance, way, spec }: CallRecord): boolean =>
+export const isInCurve = ({ truth, answer, distance, way, spec, pxPerMm }: CallRecord): boolean =>
   truth !== 'refer' &&
   answer.call !== 'refer' &&
   typeof spec.asked === 'number' &&
   Number.isFinite(distance) &&
+  pxPerMm >= LEAST_SEEN &&
   way !== 'rareFaults';
 
 /** A call as the curve takes it. */

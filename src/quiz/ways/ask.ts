@@ -28,8 +28,9 @@ const BLOCK = 6;
 const ALIKE = 0.6;
 /** How often what the sheet may leave open is left so, where there are other answers. Our choice. */
 const OPEN = 0.5;
-/** Ways that are about an eye at a limit, where there is nothing to refer. */
-const settling: readonly Way[] = ['limit', 'pairs', 'naming', 'rareFaults'];
+/** Whether a way is about an eye at a limit, where there is nothing to refer. */
+export const isAtLimit = (way: Way): boolean =>
+  way === 'limit' || way === 'pairs' || way === 'naming' || way === 'rareFaults';
 /** Rejects among rare faults: 5 to 10 per cent. */
 const RARE = 1 / 13;
 /** Naming shows faults plainly: so many times as far from the limit as practice would, and mostly faults. Our choice. */
@@ -59,7 +60,7 @@ function specOf(skill: SheetSkill, asked: QuestionSpec['asked'], chance: Random)
 
 function nextSkill(way: Way, context: AskContext, chance: Random): SheetSkill | null {
   const { skills, skill, inRun, due } = context;
-  const usable = settling.includes(way) ? skills.filter(({ refers }) => !refers) : skills;
+  const usable = isAtLimit(way) ? skills.filter(({ refers }) => !refers) : skills;
   if (skill !== null) return usable.find(({ id }) => id === skill) ?? null;
   if (usable.length === 0) return null;
   const last = usable.find(({ id }) => id === inRun.at(-1)?.skill);

@@ -12,6 +12,7 @@ import {
   type Way,
 } from '../../../src/quiz/index.ts';
 import { runs } from '../../runs.ts';
+import { looksLike } from '../../../src/quiz/quantity.ts';
 import { callWith } from '../any-call.ts';
 
 const sheet = defaultJobSheet();
@@ -86,6 +87,61 @@ describe('which question comes next', () => {
     const specs = played('practice', 6);
     expect(new Set(specs.map(({ skill }) => skill)).size).toBe(1);
     expect(new Set(played('practice', 40).map(({ skill }) => skill)).size).toBeGreaterThan(3);
+  });
+
+  it('after that a look-alike follows more often than its share', () => {
+    // every skill called often, so that none is kept to as new
+    const calls = skills.flatMap(({ id }) =>
+      Array.from({ length: 6 }, (_, i) => callWith({ id: `${id} ${i}`, skill: id, run: 'before' })),
+    );
+    const inRun = [callWith({ id: 'last', skill: 'fillet.welded.undercut.max' })];
+    const chance = random(7);
+    const alike = skills
+      .filter(({ kind, stage }) => kind === 'fillet' && stage === 'welded')
+      .filter(({ quantity, sense }) => looksLike('undercut.max', `${quantity}.${sense}`))
+      .map(({ id }) => id);
+    expect(alike).toContain('fillet.welded.overlap.max');
+    const next = Array.from(
+      { length: 400 },
+      () =>
+        nextSpec('practice', { skills, skill: null, calls, inRun, due: [], seed: chance.word() })
+          ?.skill,
+    );
+    const share =
+      next.filter((skill) => skill !== undefined && alike.includes(skill)).length / next.length;
+    // six times in ten and a little by chance; drawn from all it would be their share of the list
+    expect(alike.length / skills.length).toBeLessThan(0.2);
+    expect(share).toBeGreaterThan(0.55);
+    expect(share).toBeLessThan(0.8);
+  });
+
+  it('when names are asked shows faults plainly and mostly', () => {
+    const plainly = distances(played('naming', 300, { skill: undercut }));
+    const faults = plainly.filter((asked) => asked > 0).length / plainly.length;
+    expect(faults).toBeGreaterThan(0.7);
+    expect(faults).toBeLessThan(0.9);
+    // 1.6 times as far on either side, to an eye of which nothing is known
+    const farthest = (way: Way): number =>
+      Math.max(...distances(played(way, 40, { skill: undercut, calls: [] })));
+    expect(farthest('naming') / farthest('practice')).toBeCloseTo(1.6, 6);
+  });
+
+  it('is nothing where the skill that was chosen can’t be asked in this way, and no other', () => {
+    const open = skills.find(({ refers }) => refers)?.id ?? null;
+    expect(open).not.toBeNull();
+    const context = { skills, skill: open, calls: [], inRun: [], due: [], seed: 3 };
+    for (const way of ['limit', 'pairs', 'naming', 'rareFaults'] as const)
+      expect(nextSpec(way, context)).toBeNull();
+    expect(nextSpec('practice', context)?.skill).toBe(open);
+  });
+
+  it('of what may be left open is refer about every other time', () => {
+    const open = skills.find(({ truths }) => truths.length === 3)?.id ?? null;
+    const asked = played('practice', 300, { skill: open }).map((one) => one.asked);
+    const refers = asked.filter((one) => one === 'refer').length / asked.length;
+    expect(refers).toBeGreaterThan(0.4);
+    expect(refers).toBeLessThan(0.6);
+    expect(new Set(asked)).toEqual(new Set(['accept', 'reject', 'refer']));
   });
 
   it('when a limit is looked for stays with one skill and never asks what can’t be settled', () => {

@@ -65,6 +65,12 @@ describe('when a skill comes again', () => {
     expect(againIn(go('one', 0, 5), 1)).toBeLessThan(againIn(go('one', 0, 9), 1));
   });
 
+  // ts-fsrs 5.4.2, default weights, no steps of minutes: Good first time 3 days, Again 1 day
+  it('is in days, never minutes: three after a first go that went well, one after a bad one', () => {
+    expect(againIn(go('one', 0, 9), 1)).toBeCloseTo(3, 2);
+    expect(againIn(go('one', 0, 5), 1)).toBeCloseTo(1, 2);
+  });
+
   it('is later with every go that goes well on its day', () => {
     const first = go('one', 0, 9);
     const after1 = againIn(first, 0);
