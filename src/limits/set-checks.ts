@@ -88,8 +88,11 @@ function criterionCheck(
   const condition = prepared.when;
   // a thickness is what it is in either unit: a band without a column of its own is still a band
   const when = condition?.[column] ?? condition?.[otherColumn[column]] ?? null;
-  const unmet = when === null ? null : firstMissing(when, scope);
-  if (when !== null && unmet === null && when.evaluate(scope) === 0) return null;
+  const holds = when === null ? 1 : when.evaluate(scope);
+  // a condition that can't be settled makes the row neither for this joint nor not
+  const unmet =
+    when === null ? null : (firstMissing(when, scope) ?? (Number.isNaN(holds) ? noNumber : null));
+  if (unmet === null && holds === 0) return null;
 
   const limit = prepared.limit[column];
   const nominal = prepared.nominal?.[column] ?? null;
@@ -109,6 +112,7 @@ function criterionCheck(
   return assess(requirement, withDoubts(reading, limit, scope), sheet);
 }
 
+const noNumber: Message = { key: 'limits_reason_no_number' };
 const otherColumn = { mm: 'in', in: 'mm' } as const;
 
 function limitOf(
@@ -124,7 +128,7 @@ function limitOf(
   if (limit === null) return { key: `limits_reason_no_${column}_${lacks}` };
   const value = limit.evaluate(scope);
   if (Number.isFinite(value)) return value;
-  return firstMissing(limit, scope) ?? { key: 'limits_reason_no_number' };
+  return firstMissing(limit, scope) ?? noNumber;
 }
 
 function firstMissing({ symbols }: PreparedFormula, scope: Scope): Message | null {
