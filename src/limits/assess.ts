@@ -5,7 +5,7 @@ import { atMost, documentTolerance, same } from './document-tolerance.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Call, Check, CriterionSource, Working } from './judging.ts';
 import { standsAt, toPlace } from './last-place.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 import { roundedFirst, standing, withinGuard } from './reasons.ts';
 
 /** One requirement with its limit worked out, not yet put to a measurement. */

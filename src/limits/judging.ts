@@ -1,5 +1,5 @@
-import type { MeasurementId } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
+import type { Subject } from './subject.ts';
 
 export type Call = 'accept' | 'reject' | 'refer' | 'notAssessed';
 
@@ -7,7 +7,7 @@ export type Call = 'accept' | 'reject' | 'refer' | 'notAssessed';
 export interface Check {
   /** Unique within the sheet: criterion id, plus the measurement it was applied to. */
   readonly id: string;
-  readonly measurement: MeasurementId | 'misalignment' | 'angleDeparture';
+  readonly measurement: Subject;
   /** What stands in the first column (term pair key, US and ISO). */
   readonly name: Message;
   readonly sense: 'max' | 'min';

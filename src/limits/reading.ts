@@ -2,7 +2,7 @@ import type { Measurement, MeasurementId, Measurements } from '../measure/index.
 import type { Message } from '../units/index.ts';
 import type { Reading } from './assess.ts';
 import type { JobSheet } from './job-sheet.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 
 /** Which step between the plates is unintended, by what the drawing lines up: what misalignment is read from. */
 export const stepFor: Readonly<Record<JobSheet['intendedAlignment'], MeasurementId>> = {

@@ -1,6 +1,7 @@
 import { mmToInch } from '../../units/index.ts';
 import { parametersFor } from '../../joint/index.ts';
-import type { FormulaColumn, Subject } from '../limit-set.ts';
+import type { FormulaColumn } from '../limit-set.ts';
+import type { Subject } from '../subject.ts';
 import { sourceOf, type SymbolSource } from '../symbol.ts';
 import type { Tree } from '../tree.ts';
 import { FormulaError } from './formula-error.ts';
