@@ -14,6 +14,11 @@ export interface Check {
   readonly unit: 'mm' | 'deg';
   /** The limit in mm or degrees; null when an input is missing. */
   readonly limit: number | null;
+  /**
+   * What is required over the whole length where `limit` is allowed over a short
+   * one only, mm or degrees; absent where the limit holds whatever the length.
+   */
+  readonly ordinary?: number;
   /** The limit as the document prints it, in the document's unit (mm, in, deg). */
   readonly printed: { readonly value: number; readonly unit: 'mm' | 'in' | 'deg' } | null;
   readonly measured: number | null;
