@@ -5,7 +5,7 @@ import { atMost, documentTolerance, same } from './document-tolerance.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Call, Check, CriterionSource, Working } from './judging.ts';
 import { standsAt, toPlace } from './last-place.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 import { roundedFirst, standing, withinGuard } from './reasons.ts';
 
 /** One requirement with its limit worked out, not yet put to a measurement. */
@@ -61,6 +61,7 @@ class AssessedCheck implements Check {
   readonly sense: 'max' | 'min';
   readonly unit: 'mm' | 'deg';
   readonly limit: number;
+  declare readonly ordinary?: number;
   readonly printed: NonNullable<Check['printed']>;
   readonly measured: number;
   readonly margin: number;
@@ -96,6 +97,10 @@ class AssessedCheck implements Check {
     this.sense = sense;
     this.unit = documentUnit === 'deg' ? 'deg' : 'mm';
     this.limit = fromDocument(limit, documentUnit);
+    const { shortFrom } = requirement;
+    if (shortFrom !== null && !same(shortFrom, limit)) {
+      this.ordinary = fromDocument(shortFrom, documentUnit);
+    }
     this.printed = { value: limit, unit: documentUnit };
     this.measured = measured;
     this.margin = fromDocument(margin, documentUnit);

@@ -1,7 +1,7 @@
 import { atMost, same } from './document-tolerance.ts';
 import type { Operator, Tree } from './tree.ts';
 
-/** A formula ready to be worked out; a condition gives 1 or 0, a missing input NaN. */
+/** A formula ready to be worked out; a condition gives 1 or 0, and NaN where a missing input has a say. */
 export type Evaluate<Scope> = (scope: Scope) => number;
 
 const radians = Math.PI / 180;
@@ -16,10 +16,18 @@ const oneToOne: Readonly<Partial<Record<Operator, (a: number) => number>>> = {
   sin: (a) => Math.sin(a * radians),
   cos: (a) => Math.cos(a * radians),
   tan: (a) => Math.tan(a * radians),
-  not: (a) => (a === 0 ? 1 : 0),
+  not: (a) => (Number.isNaN(a) ? a : Number(a === 0)),
 };
 
-const twoToOne: Readonly<Partial<Record<Operator, (a: number, b: number) => number>>> = {
+type Pair = (a: number, b: number) => number;
+
+/** 1 or 0; nothing can be said of what isn't known. */
+const condition =
+  (holds: (a: number, b: number) => boolean): Pair =>
+  (a, b) =>
+    Number.isNaN(a) || Number.isNaN(b) ? Number.NaN : Number(holds(a, b));
+
+const twoToOne: Readonly<Partial<Record<Operator, Pair>>> = {
   '+': (a, b) => a + b,
   '-': (a, b) => a - b,
   '*': (a, b) => a * b,
@@ -27,14 +35,14 @@ const twoToOne: Readonly<Partial<Record<Operator, (a: number, b: number) => numb
   '^': (a, b) => a ** b,
   min: Math.min,
   max: Math.max,
-  '<': (a, b) => Number(!atMost(b, a)),
-  '<=': (a, b) => Number(atMost(a, b)),
-  '>': (a, b) => Number(!atMost(a, b)),
-  '>=': (a, b) => Number(atMost(b, a)),
-  '==': (a, b) => Number(same(a, b)),
-  '!=': (a, b) => Number(!same(a, b)),
-  and: (a, b) => Number(a !== 0 && b !== 0),
-  or: (a, b) => Number(a !== 0 || b !== 0),
+  '<': condition((a, b) => !atMost(b, a)),
+  '<=': condition((a, b) => atMost(a, b)),
+  '>': condition((a, b) => !atMost(a, b)),
+  '>=': condition((a, b) => atMost(b, a)),
+  '==': condition((a, b) => same(a, b)),
+  '!=': condition((a, b) => !same(a, b)),
+  and: condition((a, b) => a !== 0 && b !== 0),
+  or: condition((a, b) => a !== 0 || b !== 0),
 };
 
 /**

@@ -3,7 +3,7 @@ import { assess } from './assess.ts';
 import { atMost } from './document-tolerance.ts';
 import type { JobSheet, Toleranced } from './job-sheet.ts';
 import type { Check } from './judging.ts';
-import { readingOf } from './reading.ts';
+import { judgedAt, readingAt } from './reading.ts';
 import { ownLength, valueIn } from './sheet-length.ts';
 import { sheetRequirement } from './sheet-requirement.ts';
 import { absent } from './size-checks.ts';
@@ -69,7 +69,11 @@ function toleranceCheck(
     sum: sense === 'min' ? least : most,
     inputs: { nominal: figure(nominal), minus: figure(minus), plus: figure(plus) },
   });
-  return assess(requirement, readingOf(subject, measurements, sheet) ?? absent, sheet);
+  return assess(
+    { ...requirement, subject: judgedAt(subject, sense, measurements) },
+    readingAt(subject, sense, measurements, sheet) ?? absent,
+    sheet,
+  );
 }
 
 function angle(

@@ -1,5 +1,5 @@
-import type { MeasurementId } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
+import type { Subject } from './subject.ts';
 
 export type Call = 'accept' | 'reject' | 'refer' | 'notAssessed';
 
@@ -7,13 +7,18 @@ export type Call = 'accept' | 'reject' | 'refer' | 'notAssessed';
 export interface Check {
   /** Unique within the sheet: criterion id, plus the measurement it was applied to. */
   readonly id: string;
-  readonly measurement: MeasurementId | 'misalignment' | 'angleDeparture';
+  readonly measurement: Subject;
   /** What stands in the first column (term pair key, US and ISO). */
   readonly name: Message;
   readonly sense: 'max' | 'min';
   readonly unit: 'mm' | 'deg';
   /** The limit in mm or degrees; null when an input is missing. */
   readonly limit: number | null;
+  /**
+   * What is required over the whole length where `limit` is allowed over a short
+   * one only, mm or degrees; absent where the limit holds whatever the length.
+   */
+  readonly ordinary?: number;
   /** The limit as the document prints it, in the document's unit (mm, in, deg). */
   readonly printed: { readonly value: number; readonly unit: 'mm' | 'in' | 'deg' } | null;
   readonly measured: number | null;

@@ -34,9 +34,20 @@ export function printedPlace(tree: Tree): number | null {
   return places.length === 0 ? null : Math.min(...places);
 }
 
-/** A value to the nearest multiple of a place, halves away from zero. */
-export const toPlace = (value: number, place: number): number =>
-  roundHalfAway(value / place, 0) * place;
+/** A count of places that is off a half by no more than this is one: 3.05 / 0.1 is 30.499… */
+const halfNoise = 1e-9;
+
+/**
+ * A value to the nearest multiple of a place; an exact half goes to the even
+ * one, so that halves don't all go the same way (ASTM E29, from memory, verify).
+ */
+export function toPlace(value: number, place: number): number {
+  const count = value / place;
+  const below = Math.floor(count);
+  const isHalf = Math.abs(count - below - 1 / 2) <= halfNoise * Math.max(1, Math.abs(count));
+  const whole = isHalf ? below + (below % 2 === 0 ? 0 : 1) : roundHalfAway(count, 0);
+  return whole * place;
+}
 
 /** Whether a limit is a figure of that place, as a printed one is and one worked out mostly isn't. */
 export const standsAt = (limit: number, place: number): boolean =>

@@ -1,5 +1,5 @@
-import { measurementCatalogue, measurementIds } from '../measure/index.ts';
-import type { Subject } from './limit-set.ts';
+import { measurementCatalogue } from '../measure/index.ts';
+import { isMeasured, subjects, type Subject } from './subject.ts';
 
 /** The words that a limit set may use, field by field: one list for the reader, the schema and the form. */
 export const statuses = ['seen', 'memory', 'invented'] as const;
@@ -20,14 +20,10 @@ export const readingFields = ['reinforcementDatum', 'note'] as const;
 /** What the symbols of a set may be called. */
 export const symbolName = /^[a-z][a-z0-9]{0,20}$/iu;
 
-const shownOnly = new Set(measurementIds.filter((id) => !measurementCatalogue[id].judged));
-
 /** Everything that a requirement may be put to: what the catalogue judges, and what `judge` works out. */
-export const judgedSubjects: readonly Subject[] = [
-  ...measurementIds.filter((id) => !shownOnly.has(id)),
-  'misalignment',
-  'angleDeparture',
-];
+export const judgedSubjects: readonly Subject[] = subjects.filter(
+  (subject) => !isMeasured(subject) || measurementCatalogue[subject].judged,
+);
 
 /** The fields of a limit set, of each of its rows and of each line of its checklist, all that there may be. */
 export const setFields = [

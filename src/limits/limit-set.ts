@@ -1,10 +1,7 @@
-import type { MeasurementId } from '../measure/index.ts';
 import type { Given } from './circumstance.ts';
 import type { CriterionSource } from './judging.ts';
+import type { Subject } from './subject.ts';
 import type { Tree } from './tree.ts';
-
-/** What a requirement may be put to: a measurement, or what `judge` works out from one and the sheet. */
-export type Subject = MeasurementId | 'misalignment' | 'angleDeparture';
 
 /** A document's own columns. A formula without a length of its own stands in `any`, for both. */
 export type FormulaColumn = 'mm' | 'in' | 'any';

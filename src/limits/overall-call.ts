@@ -31,8 +31,12 @@ function furthestOut(checks: readonly Check[]): Check | null {
   );
 }
 
-function share({ margin, limit }: Check): number {
+function share({ margin, limit, sense }: Check): number {
   if (margin === null || limit === null) return Number.NEGATIVE_INFINITY;
+  if (limit !== 0) return -margin / Math.abs(limit);
   // where nothing is permitted, anything is too much
-  return limit === 0 && margin < 0 ? Number.POSITIVE_INFINITY : -margin / Math.abs(limit);
+  if (margin < 0) return Number.POSITIVE_INFINITY;
+  if (margin > 0) return Number.NEGATIVE_INFINITY;
+  // nothing found lies inside every most by the whole of it, and so inside a most of nothing
+  return sense === 'max' ? -1 : 0;
 }

@@ -1,6 +1,6 @@
-import { measurementCatalogue, measurementIds } from '../measure/index.ts';
+import { measurementCatalogue } from '../measure/index.ts';
 import { circumstanceNames, circumstances, type Given } from './circumstance.ts';
-import type { ChecklistItem, Criterion, Formulas, LimitSet, Subject } from './limit-set.ts';
+import type { ChecklistItem, Criterion, Formulas, LimitSet } from './limit-set.ts';
 import {
   backings,
   checklistFields,
@@ -33,9 +33,8 @@ import {
   versionOf,
   type Fields,
 } from './read-value.ts';
+import { isMeasured, subjects, type Subject } from './subject.ts';
 import { unitOfSubject } from './symbol.ts';
-
-const subjects: readonly Subject[] = [...measurementIds, 'misalignment', 'angleDeparture'];
 
 /**
  * A limit set from outside, taken whole or refused with a LimitsError that
@@ -198,10 +197,7 @@ function refuseMixed(measurements: readonly Subject[], path: string): void {
 /** What the catalogue only shows stands in no requirement. */
 function refuseNeverJudged(measurements: readonly Subject[], path: string): void {
   const shown = measurements.findIndex(
-    (subject) =>
-      subject !== 'misalignment' &&
-      subject !== 'angleDeparture' &&
-      !measurementCatalogue[subject].judged,
+    (subject) => isMeasured(subject) && !measurementCatalogue[subject].judged,
   );
   if (shown < 0) return;
   throw new LimitsError(`${path}[${shown}]`, { key: 'limits_data_never_judged' });

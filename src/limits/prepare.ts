@@ -4,16 +4,10 @@ import { mmToInch } from '../units/index.ts';
 import type { Evaluate } from './evaluate.ts';
 import { bind } from './evaluate.ts';
 import type { CriterionSource } from './judging.ts';
-import type {
-  CompiledLimitSet,
-  Criterion,
-  FormulaColumn,
-  Formulas,
-  Subject,
-  Trees,
-} from './limit-set.ts';
+import type { CompiledLimitSet, Criterion, FormulaColumn, Formulas, Trees } from './limit-set.ts';
 import { printedPlace } from './last-place.ts';
 import type { SheetValues } from './symbol.ts';
+import type { Subject } from './subject.ts';
 import { sourceOf, unitOfSubject, type SymbolSource } from './symbol.ts';
 import { symbolsIn, type Tree } from './tree.ts';
 

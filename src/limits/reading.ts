@@ -1,8 +1,9 @@
 import type { Measurement, MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { Reading } from './assess.ts';
+import { same } from './document-tolerance.ts';
 import type { JobSheet } from './job-sheet.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 
 /** Which step between the plates is unintended, by what the drawing lines up: what misalignment is read from. */
 export const stepFor: Readonly<Record<JobSheet['intendedAlignment'], MeasurementId>> = {
@@ -28,6 +29,38 @@ export function readingOf(
   if (subject === 'angularMisalignment') return sized(values.angularMisalignment, 0);
   const measurement = values[subject];
   return measurement === undefined ? null : reading(measurement, measurement.value);
+}
+
+/**
+ * Whose figure a limit is put to where one stands for both plates: of unequal
+ * root faces a least is kept by the lesser only, a most by the greater.
+ */
+export function judgedAt(
+  subject: Subject,
+  sense: 'max' | 'min',
+  { values }: Measurements,
+): Subject {
+  if (subject !== 'rootFace') return subject;
+  const [first, second] = [values.rootFace1?.value ?? null, values.rootFace2?.value ?? null];
+  // one plate is cut square, or both are alike
+  if (first === null || second === null || same(first, second)) return subject;
+  return first < second === (sense === 'min') ? 'rootFace1' : 'rootFace2';
+}
+
+/** The reading at that place, with the remark whose it is. */
+export function readingAt(
+  subject: Subject,
+  sense: 'max' | 'min',
+  measurements: Measurements,
+  sheet: JobSheet,
+): Reading | null {
+  const at = judgedAt(subject, sense, measurements);
+  const found = readingOf(at, measurements, sheet);
+  if (found === null || at === subject) return found;
+  const key =
+    sense === 'min' ? 'limits_reason_lesser_root_face' : 'limits_reason_greater_root_face';
+  const whose: Message = { key, values: { side: at === 'rootFace1' ? 1 : 2 } };
+  return { ...found, remarks: [...found.remarks, whose] };
 }
 
 /** The throat as the sheet lets it count: deep penetration only where it is proven. */

@@ -12,8 +12,9 @@ import type {
   Scope,
 } from './prepare.ts';
 import { isGiven, needs } from './circumstance.ts';
-import { asSeen, readingOf, throatReading } from './reading.ts';
+import { asSeen, judgedAt, readingAt, throatReading } from './reading.ts';
 import { missingInput } from './reasons.ts';
+import type { Subject } from './subject.ts';
 import type { SymbolValue } from './substitute.ts';
 import { substitute } from './substitute.ts';
 
@@ -39,7 +40,7 @@ export function setChecks(
     if (given === false) continue;
     const reading = criterion.deepThroatCounts
       ? throatReading(measurements, sheet)
-      : readingOf(subject, measurements, sheet);
+      : readingAt(subject, prepared.sense, measurements, sheet);
     // it makes no sense for this joint
     if (reading === null) continue;
     const seen = asSeen(reading, subject, measurements, sheet);
@@ -48,7 +49,8 @@ export function setChecks(
     // one row says what has to be known; the others of its table would only say it again
     const question = missing === null ? null : `${subject} ${prepared.sense} ${missing.key}`;
     if (question !== null && asked.has(question)) continue;
-    const check = criterionCheck(prepared, seen, sheet, scope, { place, missing, set });
+    const at = judgedAt(subject, prepared.sense, measurements);
+    const check = criterionCheck(prepared, seen, sheet, scope, { at, place, missing, set });
     if (check === null) continue;
     // only a row that counts for this thickness has said it
     if (question !== null) asked.add(question);
@@ -69,6 +71,8 @@ function isFor({ criterion }: PreparedCriterion, { section }: Measurements): boo
 }
 
 interface Setting {
+  /** what the reading was taken of */
+  readonly at: Subject;
   readonly set: PreparedLimits['set'];
   /** the last place of its limits, where a limit prints none of its own */
   readonly place: number;
@@ -82,20 +86,23 @@ function criterionCheck(
   reading: Reading,
   sheet: JobSheet,
   scope: Scope,
-  { place, missing, set }: Setting,
+  { at, place, missing, set }: Setting,
 ): Check | null {
   const { column } = sheet;
   const condition = prepared.when;
   // a thickness is what it is in either unit: a band without a column of its own is still a band
   const when = condition?.[column] ?? condition?.[otherColumn[column]] ?? null;
-  const unmet = when === null ? null : firstMissing(when, scope);
-  if (when !== null && unmet === null && when.evaluate(scope) === 0) return null;
+  const holds = when === null ? 1 : when.evaluate(scope);
+  // a condition that can't be settled makes the row neither for this joint nor not
+  const unmet =
+    when === null ? null : (firstMissing(when, scope) ?? (Number.isNaN(holds) ? noNumber : null));
+  if (unmet === null && holds === 0) return null;
 
   const limit = prepared.limit[column];
   const nominal = prepared.nominal?.[column] ?? null;
   const requirement: Requirement = {
     id: prepared.id,
-    subject: prepared.subject,
+    subject: at,
     name: prepared.name,
     sense: prepared.sense,
     documentUnit: prepared.unit === 'deg' ? 'deg' : column,
@@ -109,6 +116,7 @@ function criterionCheck(
   return assess(requirement, withDoubts(reading, limit, scope), sheet);
 }
 
+const noNumber: Message = { key: 'limits_reason_no_number' };
 const otherColumn = { mm: 'in', in: 'mm' } as const;
 
 function limitOf(
@@ -124,7 +132,7 @@ function limitOf(
   if (limit === null) return { key: `limits_reason_no_${column}_${lacks}` };
   const value = limit.evaluate(scope);
   if (Number.isFinite(value)) return value;
-  return firstMissing(limit, scope) ?? { key: 'limits_reason_no_number' };
+  return firstMissing(limit, scope) ?? noNumber;
 }
 
 function firstMissing({ symbols }: PreparedFormula, scope: Scope): Message | null {

@@ -1,7 +1,7 @@
 import type { Requirement } from './assess.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Working } from './judging.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 import type { SymbolValue } from './substitute.ts';
 import { substitute } from './substitute.ts';
 import { symbolsIn, type Tree } from './tree.ts';

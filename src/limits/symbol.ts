@@ -1,6 +1,6 @@
 import type { MeasurementId, MeasurementUnit } from '../measure/index.ts';
 import { measurementIds, unitOf } from '../measure/index.ts';
-import type { Subject } from './limit-set.ts';
+import type { Subject } from './subject.ts';
 
 /** What the job sheet puts into formulas. Lengths in mm, angles in degrees. */
 export interface SheetValues {

@@ -19,8 +19,8 @@ import { measuredLength, noWitness, span } from './witness.ts';
 /**
  * The prepared edges of a butt joint, mm (AWS A3.0 and ISO 9692-1 terms, from
  * memory, verify). rootOpening: least gap between them along plate 1's surface
- * direction. rootFace: unbevelled height of each, along its plate's normal, and
- * the lesser of the two. rootRadius: of the curve of a U or J. grooveWidth:
+ * direction. rootFace: unbevelled height of each bevelled one, along its
+ * plate's normal, and the lesser of the two. rootRadius: of the curve of a U or J. grooveWidth:
  * straight between the groove edges on the face side.
  */
 export function preparation(groove: Groove, face: Side): Measurement[] {
@@ -45,18 +45,14 @@ function rootOpening({ preparedEdges }: Groove, { along }: SurfaceLine): Measure
 }
 
 function rootFaces(groove: Groove, surfaces: Side['surfaces']): Measurement[] {
-  const bevelled = [...groove.faceBevels, ...groove.rootBevels].some((bevel) => bevel !== null);
-  // square edges: nothing is left unbevelled because nothing is bevelled
-  if (!bevelled) return [];
-  const [height1, witness1] = rootFace(groove.rootFaces[0], surfaces[0]);
-  const [height2, witness2] = rootFace(groove.rootFaces[1], surfaces[1]);
-  return [
-    measuredLength('rootFace1', height1, witness1),
-    measuredLength('rootFace2', height2, witness2),
-    height1 <= height2
-      ? measuredLength('rootFace', height1, witness1)
-      : measuredLength('rootFace', height2, witness2),
-  ];
+  const each = ([0, 1] as const).flatMap((i) => {
+    // a square edge: nothing is left unbevelled because nothing is bevelled
+    if (groove.faceBevels[i] === null && groove.rootBevels[i] === null) return [];
+    const [height, witness] = rootFace(groove.rootFaces[i], surfaces[i]);
+    return [measuredLength(i === 0 ? 'rootFace1' : 'rootFace2', height, witness)];
+  });
+  const [lesser] = [...each].sort((a, b) => (a.value ?? 0) - (b.value ?? 0));
+  return lesser === undefined ? [] : [...each, { ...lesser, id: 'rootFace' }];
 }
 
 function rootFace(contour: Contour, { normal }: SurfaceLine): readonly [number, Witness] {

@@ -32,6 +32,7 @@ const saysTheSame = (a: Check, b: Check): boolean =>
   a.id === b.id &&
   a.measured === b.measured &&
   a.limit === b.limit &&
+  a.ordinary === b.ordinary &&
   a.margin === b.margin &&
   a.printed?.value === b.printed?.value &&
   a.printed?.unit === b.printed?.unit &&

@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { columnConflicts } from '../../src/limits/index.ts';
-import { flatFillet, house, iso, measured, sheetWith } from './hand-made.ts';
+import {
+  butt,
+  flatFillet,
+  house,
+  iso,
+  limitSet,
+  measured,
+  sheetWith,
+  soundButt,
+} from './hand-made.ts';
+import { compiledSet, row } from './own-rows.ts';
 
 describe('a document’s two columns on one joint', () => {
   it('are said to disagree where one accepts what the other rejects', () => {
@@ -10,6 +20,33 @@ describe('a document’s two columns on one joint', () => {
     expect(others).toEqual([]);
     expect(conflict?.mm).toMatchObject({ measurement: 'rootGap', call: 'accept' });
     expect(conflict?.in).toMatchObject({ measurement: 'rootGap', call: 'reject' });
+  });
+
+  it('are said to disagree where a thickness falls into another band of each', () => {
+    // ASME B31.3 Table 341.3.2, public extract: t to 6 mm 1.5 mm and over it 3 mm; to 1/4 in
+    // (6.35 mm) 1/16 in (1.59 mm). At 6.2 mm a cap of 2 mm is within the one and over the other.
+    const weld = measured(butt, {
+      ...soundButt,
+      t1: 6.2,
+      t2: 6.2,
+      tMin: 6.2,
+      tMax: 6.2,
+      'faceReinforcement.higher': 2,
+    });
+    const conflicts = columnConflicts(weld, sheetWith(), limitSet('b313-normal'));
+    expect(conflicts.map(({ mm }) => mm.measurement)).toEqual(['faceReinforcement.higher']);
+    const [conflict] = conflicts;
+    expect(conflict?.mm).toMatchObject({ call: 'accept', printed: { value: 3, unit: 'mm' } });
+    expect(conflict?.in).toMatchObject({ call: 'reject', printed: { value: 1 / 16, unit: 'in' } });
+  });
+
+  it('agree where another row of the same measurement rejects in both', async () => {
+    const fitUp = measured({ stage: 'fitUp' }, { rootGap: 2, dihedralAngle: 90 });
+    const set = await compiledSet(
+      row('one', 'rootGap', { max: { mm: '3 mm', in: '0.05 in' } }),
+      row('other', 'rootGap', { max: { mm: '1 mm', in: '0.04 in' } }),
+    );
+    expect(columnConflicts(fitUp, sheetWith(), set)).toEqual([]);
   });
 
   it('agree elsewhere', () => {

@@ -70,6 +70,15 @@ describe('working out a tree', () => {
   it('lets a missing input show in what comes out', () => {
     expect(work(['min', 'missing', 4])).toBeNaN();
     expect(work(['+', 1, 'missing'])).toBeNaN();
+    // a comparison with what isn't known is neither so nor not so
+    for (const operator of ['<', '<=', '>', '>=', '==', '!='] as const) {
+      expect(work([operator, 'missing', 3])).toBeNaN();
+      expect(work([operator, 3, 'missing'])).toBeNaN();
+    }
+    const unknown: Tree = ['<', 'missing', 3];
+    expect(work(['not', unknown])).toBeNaN();
+    expect(work(['and', unknown, ['>', 't', 3]])).toBeNaN();
+    expect(work(['or', ['>', 't', 3], unknown])).toBeNaN();
     expect(work(['/', 1, 'zero'])).toBe(Number.POSITIVE_INFINITY);
   });
 

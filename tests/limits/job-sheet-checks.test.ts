@@ -334,6 +334,47 @@ describe('the preparation that a sheet asks for', () => {
     });
   });
 
+  it('puts a least root face to the lesser of unequal plates, a most to the greater', () => {
+    // asked 1.5 mm, 0.5 under and 0.5 over: 1 to 2 mm
+    const uneven = (first: number, second: number): Measurements =>
+      measure(
+        build({
+          ...defaultJoint('butt', 'singleV'),
+          stage: 'fitUp',
+          rootFace1: first,
+          rootFace2: second,
+        }),
+      );
+    const sheet = grooveWith({ rootFace: { nominal: mm(1.5), minus: mm(0.5), plus: mm(0.5) } });
+    const [thick, thin] = [uneven(1.5, 4), uneven(0.5, 1.5)];
+    expect(checkOf('sheet_max:rootFace', thick, sheet)).toMatchObject({
+      measurement: 'rootFace2',
+      call: 'reject',
+    });
+    expect(checkOf('sheet_max:rootFace', thick, sheet).measured).toBeCloseTo(4, 9);
+    expect(checkOf('sheet_max:rootFace', thick, sheet).reasons).toContainEqual({
+      key: 'limits_reason_greater_root_face',
+      values: { side: 2 },
+    });
+    expect(checkOf('sheet_min:rootFace', thick, sheet)).toMatchObject({
+      measurement: 'rootFace1',
+      call: 'accept',
+    });
+    expect(checkOf('sheet_min:rootFace', thin, sheet)).toMatchObject({
+      measurement: 'rootFace1',
+      call: 'reject',
+    });
+    expect(checkOf('sheet_max:rootFace', thin, sheet).call).toBe('accept');
+    expect(checkOf('sheet_max:rootFace', uneven(1.5, 1.5), sheet).measurement).toBe('rootFace');
+  });
+
+  it('takes no plate cut square for one with a root face', () => {
+    const bevel = measure(build({ ...defaultJoint('butt', 'singleBevel'), stage: 'fitUp' }));
+    expect(bevel.values.rootFace2).toBeUndefined();
+    const sheet = grooveWith({ rootFace: { nominal: mm(1.5), minus: mm(1.5), plus: mm(2) } });
+    expect(checkOf('sheet_max:rootFace', bevel, sheet).call).toBe('accept');
+  });
+
   it('asks for nothing where the sheet gives no nominal', () => {
     const sheet = grooveWith({
       bevelAngle: { nominal: null, minus: 0, plus: 0 },

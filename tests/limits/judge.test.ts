@@ -3,7 +3,17 @@ import type { Check, JobSheet } from '../../src/limits/index.ts';
 import { judge } from '../../src/limits/index.ts';
 import { build, defaultJoint } from '../../src/joint/index.ts';
 import { measure, type Measurements } from '../../src/measure/index.ts';
-import { butt, flatFillet, house, iso, measured, mm, sheetWith, soundButt } from './hand-made.ts';
+import {
+  butt,
+  flatFillet,
+  house,
+  iso,
+  limitSet,
+  measured,
+  mm,
+  sheetWith,
+  soundButt,
+} from './hand-made.ts';
 
 const find = (checks: readonly Check[], id: string): Check | undefined =>
   checks.find((check) => check.id === id);
@@ -248,8 +258,10 @@ describe('rounding to the last place of the limit', () => {
       }).call;
     expect(leg(6.95, 7)).toBe('accept');
     expect(leg(6.94, 7)).toBe('reject');
-    expect(leg(6.245, 6.25)).toBe('accept');
-    expect(leg(6.244, 6.25)).toBe('reject');
+    expect(leg(6.2451, 6.25)).toBe('accept');
+    // an exact half goes to the even 6.24 (ASTM E29, from memory, verify)
+    expect(leg(6.245, 6.25)).toBe('reject');
+    expect(leg(6.255, 6.26)).toBe('accept');
   });
 });
 
@@ -267,6 +279,18 @@ describe('rows for short imperfections', () => {
     expect(at(0.08, { leastImperfection: mm(0.1) }).call).toBe('accept');
     expect(at(0.08, { leastImperfection: mm(0) }).call).toBe('refer');
     expect(at(0.049, { extent: 'typical' }).call).toBe('accept');
+  });
+
+  it('carry what the whole length has to keep beside what is allowed over a short one', () => {
+    // ISO 5817 C, public extract: nothing, up to 1 mm over a short length
+    expect(at(0.5)).toMatchObject({ limit: 1, ordinary: 0 });
+    // AWS D1.1 Table 6.1 (7)(A), public extract: 1/32 in, up to 1/16 in over 2 in in 12
+    const inches = judge(weld({}), sheetWith({ column: 'in' }), limitSet('aws-d11-static'));
+    const cut = inches.find(({ id }) => id === 'd11-7A1:undercut1');
+    expect(cut?.limit).toBeCloseTo(25.4 / 16, 9);
+    expect(cut?.ordinary).toBeCloseTo(25.4 / 32, 9);
+    // a row for any length has one limit only
+    expect(inches.find(({ id }) => id.startsWith('sheet_throat'))?.ordinary).toBeUndefined();
   });
 
   it('refer up to the limit, since one section shows no length', () => {

@@ -26,10 +26,31 @@ describe('the last place that a limit is printed to', () => {
     expect(printedPlace(4)).toBeNull();
   });
 
-  it('is what a measurement is rounded to, halves away from zero', () => {
-    expect(toPlace(0.55, 0.1)).toBeCloseTo(0.6, 12);
-    expect(toPlace(-0.55, 0.1)).toBeCloseTo(-0.6, 12);
+  it('is what a measurement is rounded to, an exact half to the even digit', () => {
+    // ASTM E29, rounding method (from memory, verify)
+    for (const [value, place, rounded] of [
+      [3.05, 0.1, 3.0],
+      [3.15, 0.1, 3.2],
+      [0.55, 0.1, 0.6],
+      [0.65, 0.1, 0.6],
+      [-0.55, 0.1, -0.6],
+      [-0.65, 0.1, -0.6],
+      [1.005, 0.01, 1.0],
+      [1.015, 0.01, 1.02],
+      [2.5, 1, 2],
+      [0.5, 1, 0],
+      [3 / 128, 1 / 64, 1 / 32],
+      [5 / 128, 1 / 64, 1 / 32],
+    ] as const) {
+      expect(toPlace(value, place)).toBeCloseTo(rounded, 12);
+    }
+  });
+
+  it('is the nearer one on either side of a half', () => {
     expect(toPlace(0.54, 0.1)).toBeCloseTo(0.5, 12);
+    expect(toPlace(3.0501, 0.1)).toBeCloseTo(3.1, 12);
+    expect(toPlace(3.1499, 0.1)).toBeCloseTo(3.1, 12);
+    expect(toPlace(0.6500001, 0.1)).toBeCloseTo(0.7, 12);
   });
 
   it('is where a printed limit stands and one worked out mostly does not', () => {

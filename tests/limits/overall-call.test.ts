@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { allowedRange, judge, overallCall, type Call, type Check } from '../../src/limits/index.ts';
-import { flatFillet, house, measured, sheetWith } from './hand-made.ts';
+import { build, defaultJoint } from '../../src/joint/index.ts';
+import { measure } from '../../src/measure/index.ts';
+import { flatFillet, house, limitSet, measured, sheetWith } from './hand-made.ts';
 
 const check = (call: Call, id = call, changes: Partial<Check> = {}): Check =>
   ({ id, call, margin: null, limit: null, sense: 'max', measurement: 'leg1', ...changes }) as Check;
@@ -57,6 +59,29 @@ describe('the call on the joint', () => {
       overallCall([near('none', 0), check('refer', 'zero' as Call, { margin: 0, limit: 0 })])
         .decides?.id,
     ).toBe('none');
+  });
+
+  it('is not decided by an imperfection that is neither permitted nor there, whatever comes first', () => {
+    const none = check('refer', 'hidden' as Call, { margin: 0, limit: 0 });
+    const near = check('refer', 'near' as Call, { margin: 0.1, limit: 1 });
+    expect(overallCall([none, near]).decides?.id).toBe('near');
+    expect(overallCall([near, none]).decides?.id).toBe('near');
+    const ends = check('refer', 'ends' as Call, { margin: 0, limit: 0, sense: 'min' });
+    expect(overallCall([near, ends]).decides?.id).toBe('ends');
+    const well = check('refer', 'well' as Call, { margin: 0.3, limit: 0, sense: 'min' });
+    expect(overallCall([near, well]).decides?.id).toBe('near');
+  });
+
+  it('is decided by the toe angle within its guard, not by a hidden root with nothing wrong', () => {
+    // ISO 5817 B from a public extract, a cap of 2.2 mm; the guard band is common practice, no source
+    const joint = { ...defaultJoint('butt'), capHeight: 2.2 };
+    const sheet = sheetWith({ rootAccessible: false });
+    const guarded = { ...sheet, guard: { ...sheet.guard, factor: 2 } };
+    const checks = judge(measure(build(joint)), guarded, limitSet('iso5817-b'));
+    const { call, decides } = overallCall(checks);
+    expect(call).toBe('refer');
+    // 151.2° at the toe lies within 2° of its least, 150°
+    expect(decides?.measurement).toBe('toeAngle');
   });
 });
 

@@ -104,6 +104,17 @@ describe('the catalogue of measurements', () => {
     else expect(['more', 'less', 'neither']).toContain(entry.worse);
   });
 
+  it('says which may come out less than nothing: what tells by its sign which way it goes', () => {
+    expect(entries.filter(({ signed }) => signed).map(({ id }) => id)).toEqual([
+      'faceStep',
+      'rootStep',
+      'centrelineOffset',
+      'angularMisalignment',
+      'capPastGroove1',
+      'capPastGroove2',
+    ]);
+  });
+
   it('carries the numbers of ISO 6520-1', () => {
     // from memory, verify: 502 excess weld metal, 503 convexity, 504 excess penetration,
     // 506 overlap, 511 underfill, 512 asymmetry, 515 root concavity, 617 root gap

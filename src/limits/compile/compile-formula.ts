@@ -1,4 +1,5 @@
-import type { FormulaColumn, Subject } from '../limit-set.ts';
+import type { FormulaColumn } from '../limit-set.ts';
+import type { Subject } from '../subject.ts';
 import { knownSymbols, sheetLegHere, sourceOf, standsFor, thicknessHere } from '../symbol.ts';
 import { symbolsIn, type Tree } from '../tree.ts';
 import type { Dimension } from './dimension.ts';

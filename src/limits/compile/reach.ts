@@ -1,7 +1,9 @@
+import { measurementCatalogue, unitOf, type MeasurementId } from '../../measure/index.ts';
 import { mmToInch } from '../../units/index.ts';
 import { parametersFor } from '../../joint/index.ts';
-import type { FormulaColumn, Subject } from '../limit-set.ts';
-import { sourceOf, type SymbolSource } from '../symbol.ts';
+import type { FormulaColumn } from '../limit-set.ts';
+import { isMeasured, type Subject } from '../subject.ts';
+import { sourceOf, unitOfSubject, type SymbolSource } from '../symbol.ts';
 import type { Tree } from '../tree.ts';
 import { FormulaError } from './formula-error.ts';
 import { writeTree } from '../substitute.ts';
@@ -25,20 +27,25 @@ const thickness: Reach = (() => {
 /** What thicknesses a document draws its bands for, mm: they go past the plates drawn here. */
 export const anyThickness: Reach = [0, longest];
 
-/** Measurements that may be less than nothing: a cap below its plate, a toe short of its groove edge. */
-const signed = /^(?:capPastGroove|faceReinforcement|rootReinforcement)/u;
-
 /** What a measurement can come to on any joint, mm or degrees. */
+function reachOfMeasurement(id: MeasurementId, plates: Reach): Reach {
+  if (/^t(?:1|2|Min|Max)$/u.test(id)) return plates;
+  const most = unitOf(id) === 'deg' ? 2 * halfTurn : longest;
+  return [measurementCatalogue[id].signed === true ? -most : 0, most];
+}
+
+/** What is put to a limit on any joint, mm or degrees: plates out of line count by size, whichever way they go. */
 export function reachOf(subject: Subject, plates: Reach = thickness): Reach {
-  if (/^t(?:1|2|Min|Max)$/u.test(subject)) return plates;
-  if (/[aA]ngle/u.test(subject)) return [0, 2 * halfTurn];
-  return signed.test(subject) ? [-longest, longest] : [0, longest];
+  if (!isMeasured(subject) || subject === 'angularMisalignment') {
+    return [0, unitOfSubject(subject) === 'deg' ? 2 * halfTurn : longest];
+  }
+  return reachOfMeasurement(subject, plates);
 }
 
 function reachOfSymbol(source: SymbolSource, column: FormulaColumn, plates: Reach): Reach {
   const [least, most]: Reach =
     source.from === 'measurement'
-      ? reachOf(source.id, plates)
+      ? reachOfMeasurement(source.id, plates)
       : source.unit === 'deg'
         ? [0, halfTurn]
         : [0, longest];

@@ -129,8 +129,20 @@ export const buttRows: readonly CatalogueRow[] = [
     judged: true,
     drivenBy: ['t1', 't2', 'capHeight', 'rootHeight', 'offset', 'incompletePenetration'],
   },
-  { ...shown, id: 'capPastGroove1', judged: true, drivenBy: ['capPast1', 'capDrop1'] },
-  { ...shown, id: 'capPastGroove2', judged: true, drivenBy: ['capPast2', 'capDrop2'] },
+  {
+    ...shown,
+    id: 'capPastGroove1',
+    signed: true,
+    judged: true,
+    drivenBy: ['capPast1', 'capDrop1'],
+  },
+  {
+    ...shown,
+    id: 'capPastGroove2',
+    signed: true,
+    judged: true,
+    drivenBy: ['capPast2', 'capDrop2'],
+  },
   { ...shrinkageGroove, id: 'rootUndercut1', drivenBy: ['rootUndercut1Depth'] },
   { ...shrinkageGroove, id: 'rootUndercut2', drivenBy: ['rootUndercut2Depth'] },
 ];

@@ -22,6 +22,8 @@ export interface CatalogueEntry {
   readonly unit: MeasurementUnit;
   /** Which way is worse; neither where a nominal with a tolerance is usual, or nothing is judged. */
   readonly worse: 'more' | 'less' | 'neither';
+  /** May come out less than nothing: it says by its sign which way it goes. */
+  readonly signed?: true;
   /** May stand in a requirement; false: shown, or an input to one. */
   readonly judged: boolean;
   /** Fields of the joint that a person moves to change it; others may shift it in passing. */

@@ -6,6 +6,8 @@ import { length, text, type Reading } from '../text.ts';
 export interface CheckReading {
   /** 7.0 min, 0.50 max; says so when an input is missing */
   readonly required: string;
+  /** 6.0 short: what is allowed over a short length, where that is not what is required of the whole */
+  readonly short?: string;
   readonly measured: string;
 }
 
@@ -18,20 +20,18 @@ export function checkReading(check: Check, reading: Reading): CheckReading {
   const telling = tellingReading(check, reading);
   const say = (key: string, values: Readonly<Record<string, string>> = {}): string =>
     text({ key, values }, reading);
-  const decimals = decimalsOf(limit, unit);
+  const decimals = decimalsOf(check);
+  const figure = (value: number): string =>
+    telling === reading
+      ? shown(value, decimals, unit, reading)
+      : shorter(shown(value, decimals, unit, reading), shown(value, decimals, unit, telling));
+  const most = check.sense === 'max' ? 'bench_most' : 'bench_least';
   return {
     required:
-      limit === null
-        ? say('bench_not_set')
-        : say(check.sense === 'max' ? 'bench_most' : 'bench_least', {
-            limit:
-              telling === reading
-                ? shown(limit, decimals, unit, reading)
-                : shorter(
-                    shown(limit, decimals, unit, reading),
-                    shown(limit, decimals, unit, telling),
-                  ),
-          }),
+      limit === null ? say('bench_not_set') : say(most, { limit: figure(check.ordinary ?? limit) }),
+    ...(limit === null || check.ordinary === undefined
+      ? {}
+      : { short: say('bench_short', { limit: figure(limit) }) }),
     measured:
       measured === null ? say('bench_not_measured') : shown(measured, decimals, unit, telling),
   };
@@ -47,9 +47,10 @@ const MOST_DECIMALS = 6;
 export function tellingReading(check: Check, reading: Reading): Reading {
   const { limit, measured, call, unit } = check;
   if (limit === null || measured === null || call !== 'reject') return reading;
-  const start = decimalsOf(limit, unit);
+  const start = decimalsOf(check);
+  const limits = [limit, check.ordinary ?? limit];
   const same = (way: Reading): boolean =>
-    shown(limit, start, unit, way) === shown(measured, start, unit, way);
+    limits.some((one) => shown(one, start, unit, way) === shown(measured, start, unit, way));
   let telling = reading;
   for (let decimals = start; decimals <= MOST_DECIMALS && same(telling); decimals += 1) {
     telling = { ...reading, decimals };
@@ -61,13 +62,14 @@ export function tellingReading(check: Check, reading: Reading): Reading {
 const shorter = (short: string, long: string): string =>
   long.startsWith(short) && !/[1-9]/.test(long.slice(short.length)) ? short : long;
 
-/** Whole degrees; a tenth of a millimetre where that is exact and the limit is not a small one. */
-function decimalsOf(limit: number | null, unit: 'mm' | 'deg'): number {
+/** Whole degrees; a tenth of a millimetre where that is exact and neither limit is a small one. */
+function decimalsOf({ limit, ordinary, unit }: Check): number {
   if (limit === null) return 1;
+  const limits = ordinary === undefined ? [limit] : [limit, ordinary];
   const isWhole = (places: number): boolean =>
-    Math.abs(roundHalfAway(limit, places) - limit) < 1e-9;
+    limits.every((one) => Math.abs(roundHalfAway(one, places) - one) < 1e-9);
   if (unit === 'deg') return isWhole(0) ? 0 : 1;
-  return limit >= 1 && isWhole(1) ? 1 : 2;
+  return Math.min(...limits) >= 1 && isWhole(1) ? 1 : 2;
 }
 
 function shown(value: number, decimals: number, unit: 'mm' | 'deg', reading: Reading): string {

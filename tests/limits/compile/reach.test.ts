@@ -77,9 +77,26 @@ describe('what a formula can come to', () => {
 
   it('knows which measurements may be less than nothing', () => {
     expect(reachOf('capPastGroove1')[0]).toBeLessThan(0);
-    expect(reachOf('faceReinforcement.lower')[0]).toBeLessThan(0);
+    // a reinforcement is measured outward and never negative
+    expect(reachOf('faceReinforcement.lower')[0]).toBe(0);
     expect(reachOf('underfill')[0]).toBe(0);
     expect(reachOf('toeAngle')).toEqual([0, 360]);
+    // judged by size, whichever way the plates are out of line
+    for (const by of ['misalignment', 'angleDeparture', 'angularMisalignment'] as const) {
+      expect(reachOf(by)[0]).toBe(0);
+    }
+  });
+
+  it('takes a condition on the sign of a step for one that may count', async () => {
+    // positive when plate 2 lies towards the face side, negative the other way
+    for (const step of ['faceStep', 'rootStep', 'centrelineOffset', 'angularMisalignment']) {
+      const nothing: Tree = step === 'angularMisalignment' ? ['deg', 0] : ['mm', 0];
+      expect(of(['<', step, nothing])).toEqual([0, 1]);
+    }
+    expect(of(['<', 'faceReinforcement.higher', ['mm', 0]])).toEqual([0, 0]);
+    const down = { when: { mm: 'faceStep < 0 mm' }, max: { mm: '1 mm' } };
+    const { ok } = await compileLimits(ownSet(row('down', 'underfill', down)));
+    expect(ok).toBe(true);
   });
 });
 

@@ -41,6 +41,29 @@ describe('a check’s numbers', () => {
     });
   });
 
+  it('are what the whole length has to keep first, then what a short one may have', () => {
+    // AWS D1.1 undersize, 5/16 in less 1/8 in, and undercut 1/32 in, up to 1/16 in in 2 in of 12
+    const leg = check({ limit: 4.7625, ordinary: 7.9375, measured: 6, call: 'refer' });
+    expect(checkReading(leg, fraction)).toMatchObject({
+      required: '5/16 min',
+      short: '3/16 short',
+    });
+    const cut = check({ sense: 'max', limit: 1.5875, ordinary: 0.79375, measured: 1 });
+    expect(checkReading(cut, fraction)).toMatchObject({
+      required: '1/32 max',
+      short: '1/16 short',
+    });
+    const throat = check({ limit: 4.15, ordinary: 4.95, measured: 4.5, call: 'refer' });
+    expect(checkReading(throat, mm)).toEqual({
+      required: '4.95 min',
+      short: '4.15 short',
+      measured: '4.50',
+    });
+    // short over a typical length: a reject that would read 4.95 beside 4.95 min
+    const hair = check({ limit: 4.15, ordinary: 4.95, measured: 4.949, call: 'reject' });
+    expect(checkReading(hair, mm)).toMatchObject({ required: '4.95 min', measured: '4.949' });
+  });
+
   it('carry whole degrees', () => {
     const toe = check({ unit: 'deg', limit: 100, measured: 114.95 });
     expect(checkReading(toe, mm)).toEqual({ required: '100° min', measured: '115°' });
