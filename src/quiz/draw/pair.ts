@@ -21,7 +21,10 @@ export interface Placed extends Evaluated {
 }
 
 /** What is brought to its place. */
-export type Target = Pick<ComparedCheck, 'measurement' | 'sense' | 'limit' | 'unit' | 'guard'>;
+export type Target = Pick<
+  ComparedCheck,
+  'measurement' | 'sense' | 'limit' | 'ordinary' | 'unit' | 'guard'
+>;
 
 /** What a joint is drawn for. */
 export interface Wanted {

@@ -1,5 +1,5 @@
 import type { JobSheet } from '../../limits/index.ts';
-import { scaleOf } from '../distance.ts';
+import { distanceOf, scaleOf } from '../distance.ts';
 import type { LimitSet } from '../limit-set.ts';
 import { between, happens, type Random } from '../random.ts';
 import { quantityOf } from '../quantity.ts';
@@ -8,12 +8,12 @@ import type { Skill } from '../skill.ts';
 import { sheetKey } from '../sheet-key.ts';
 import { drawPlaced, type Patience, type Placed, type Target } from './pair.ts';
 
-/** Inside the limit by so much a short imperfection is looked for, on the scale of its limit. */
-const SHORT = { ratio: [-0.7, -0.03], deg: [-12, -1], mm: [0, 0] } as const;
+/** A short imperfection is asked about in this part of what is allowed to it alone. */
+const BETWEEN = [0.12, 0.88] as const;
+/** Where over the whole length none is allowed at all: inside the limit by so much, on its scale. */
+const NOTHING = { ratio: [-0.7, -0.03], deg: [-12, -1], mm: [0, 0] } as const;
 /** So far past what the sheet leaves open a section is plainly the one or the other. Our choice. */
 const PLAIN = { ratio: [0.08, 0.3], deg: [2, 8], mm: [0.3, 1.2] } as const;
-/** Inside, it has to be past what holds over a short length only, too: as far as twice the limit. */
-const WELL_INSIDE = { ratio: [-1, -0.12], deg: [-20, -2], mm: [-1, -0.3] } as const;
 /** An instrument's doubt is asked about within this share of it, and not at all from another share on. */
 const [OF_GUARD, PAST_GUARD] = [0.85, 1.15];
 
@@ -86,18 +86,19 @@ function answersTo(skill: Skill, sheet: JobSheet, limits: LimitSet): readonly (r
 
 function openPlaces(target: Target, chance: Random, truths: readonly Truth[]): readonly number[] {
   const scale = scaleOf(target);
-  const { guard } = target;
-  const ofInstrument = guard > 0 && happens(chance, 0.5);
-  const beyond = guard > 0 ? onScale(scale, PAST_GUARD * guard, target) : 0;
-  // where a short one alone is allowed, none at all is the only plain accept
-  const isNone = target.sense === 'max' && happens(chance, 0.5);
+  const { guard, ordinary, limit } = target;
   const within = ([low, high]: readonly [number, number]): number => between(chance, low, high);
+  const ofInstrument = guard > 0 && (ordinary === undefined || happens(chance, 0.5));
+  const doubt = guard > 0 ? onScale(scale, PAST_GUARD * guard, target) : 0;
+  // where the whole length has to stand, and between there and the limit what only a short one may have
+  const whole = ordinary === undefined ? 0 : distanceOf({ ...target, limit, measured: ordinary });
+  const short = Number.isFinite(whole) ? within(BETWEEN) * whole : within(NOTHING[scale]);
   const places: Readonly<Record<Truth, number>> = {
     refer: ofInstrument
       ? onScale(scale, between(chance, -OF_GUARD, OF_GUARD) * guard, target)
-      : within(SHORT[scale]),
-    reject: beyond + within(PLAIN[scale]),
-    accept: isNone ? Number.NEGATIVE_INFINITY : within(WELL_INSIDE[scale]) - beyond,
+      : short,
+    reject: doubt + within(PLAIN[scale]),
+    accept: whole - doubt - within(PLAIN[scale]),
   };
   return truths.map((truth) => places[truth]);
 }

@@ -27,8 +27,7 @@ export function requiredOf(
   for (const check of either) {
     if (check.limit === null) continue;
     const fault = faultOn(joint, check);
-    const told =
-      ruleOf(check, limits, reading) ?? checkReading(unmeasured(check), reading).required;
+    const told = ruleOf(check, limits, reading) ?? figures(unmeasured(check), reading);
     lines.set(fault, (lines.get(fault) ?? new Set()).add(told));
   }
   return [...lines].map(([fault, told]) => {
@@ -38,5 +37,10 @@ export function requiredOf(
 }
 
 /** The check before anything is measured: a figure is written finer where that tells two apart. */
-const unmeasured = ({ limit, sense, unit }: Check): Check =>
-  ({ limit, sense, unit, measured: null, call: 'notAssessed' }) as Check;
+const unmeasured = (check: Check): Check => ({ ...check, measured: null, call: 'notAssessed' });
+
+/** 8.0 min, 7.0 over a short length */
+function figures(check: Check, reading: Reading): string {
+  const { required, short } = checkReading(check, reading);
+  return short === undefined ? required : `${required}, ${short}`;
+}
