@@ -1,4 +1,5 @@
 import type { MeasurementId, Measurements } from '../measure/index.ts';
+import { askedOf } from './asked.ts';
 import { assess } from './assess.ts';
 import { atMost } from './document-tolerance.ts';
 import type { JobSheet, Toleranced } from './job-sheet.ts';
@@ -79,11 +80,11 @@ function toleranceCheck(
 function angle(
   subject: MeasurementId,
   name: string,
-  { nominal: asWps, drawn, minus, plus }: Toleranced<number>,
+  toleranced: Toleranced<number>,
   side?: 1 | 2,
 ): Dimension | null {
-  // the fit-up is held to what is drawn
-  const nominal = drawn ?? asWps;
+  const { minus, plus } = toleranced;
+  const nominal = askedOf(toleranced);
   // not required
   if (nominal === null) return null;
   const dimension = { subject, name, unit: 'deg', nominal, minus, plus, lastPlace: 1 } as const;
@@ -96,7 +97,7 @@ function length(
   toleranced: JobSheet['groove']['rootOpening'],
 ): Dimension | null {
   const { minus, plus } = toleranced;
-  const nominal = toleranced.drawn ?? toleranced.nominal;
+  const nominal = askedOf(toleranced);
   // not required
   if (nominal === null) return null;
   const own = ownLength(nominal);

@@ -17,6 +17,7 @@ export { judge } from './judge.ts';
 export { leastTriangle, type LeastTriangle } from './least-triangle.ts';
 export { stepFor } from './reading.ts';
 export { columnConflicts, type ColumnConflict } from './columns.ts';
+export { askedOf } from './asked.ts';
 export { otherDocument } from './other-document.ts';
 export { detailChecks, type DetailCheck } from './detail-checks.ts';
 export { fitUpRange, type FitUpEnd } from './fit-up-range.ts';

@@ -1,5 +1,6 @@
 import type { Measurements } from '../measure/index.ts';
 import { enteredToMm } from '../units/index.ts';
+import { askedOf } from './asked.ts';
 import { grooveChecks } from './groove-checks.ts';
 import type { JobSheet, SheetLength, Toleranced } from './job-sheet.ts';
 import type { Check } from './judging.ts';
@@ -60,12 +61,11 @@ const sheetValues = (
   sheetAngle: angle,
   sheetRootOpening: lengthAsked(groove.rootOpening),
   sheetRootFace: lengthAsked(groove.rootFace),
-  sheetGrooveAngle: groove.grooveAngle.drawn ?? groove.grooveAngle.nominal ?? Number.NaN,
-  sheetBevelAngle: groove.bevelAngle.drawn ?? groove.bevelAngle.nominal ?? Number.NaN,
+  sheetGrooveAngle: askedOf(groove.grooveAngle) ?? Number.NaN,
+  sheetBevelAngle: askedOf(groove.bevelAngle) ?? Number.NaN,
 });
 
-/** The fit-up is held to what is drawn, or to the WPS where the drawing says nothing of its own. */
-function lengthAsked({ nominal, drawn }: Toleranced<SheetLength>): number {
-  const asked = drawn ?? nominal;
+function lengthAsked(dimension: Toleranced<SheetLength>): number {
+  const asked = askedOf(dimension);
   return asked === null ? Number.NaN : enteredToMm(asked);
 }

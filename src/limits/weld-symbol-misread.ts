@@ -3,6 +3,7 @@ import type { ButtJoint, Joint } from '../joint/index.ts';
 import { measure, STEEL } from '../measure/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 import { enteredToMm, roundHalfAway } from '../units/index.ts';
+import { askedOf, asking, bevelAsking } from './asked.ts';
 import type { JobSheet } from './job-sheet.ts';
 import { specifiedSize } from './sheet-size.ts';
 import { marksOf, sheetFromSymbol } from './weld-symbol-sheet.ts';
@@ -86,7 +87,7 @@ function otherSize(symbol: WeldSymbol, how: Mistake, asked: JobSheet): JobSheet 
 
 function angleOnEach(asked: JobSheet, joint: Joint): JobSheet | null {
   const { grooveAngle, bevelAngle } = asked.groove;
-  const angle = grooveAngle.nominal;
+  const angle = askedOf(grooveAngle);
   const kind = faceKind(joint);
   // only where both plates share the angle, and twice of it still leaves a groove
   if ((kind !== 'V' && kind !== 'U') || angle === null || angle >= 90) return null;
@@ -94,8 +95,8 @@ function angleOnEach(asked: JobSheet, joint: Joint): JobSheet | null {
     ...asked,
     groove: {
       ...asked.groove,
-      grooveAngle: { ...grooveAngle, nominal: 2 * angle },
-      bevelAngle: { ...bevelAngle, nominal: bevelAngle.nominal === null ? null : angle },
+      grooveAngle: asking(grooveAngle, 2 * angle),
+      bevelAngle: bevelAsking(bevelAngle, grooveAngle, angle),
     },
   };
 }
@@ -150,10 +151,10 @@ function filletCost(how: Mistake, asked: JobSheet, made: JobSheet): Message {
 
 /** Void of the groove that a sheet asks for between the joint's plates, set without misalignment, mm². */
 function grooveArea(joint: ButtJoint, { groove }: JobSheet): number | null {
-  const angle = groove.grooveAngle.nominal;
+  const angle = askedOf(groove.grooveAngle);
   const plates = faceKind(joint) === 'V' || faceKind(joint) === 'U' ? 2 : 1;
-  const opening = groove.rootOpening.nominal;
-  const rootFace = groove.rootFace.nominal;
+  const opening = askedOf(groove.rootOpening);
+  const rootFace = askedOf(groove.rootFace);
   const faces = rootFace === null ? null : enteredToMm(rootFace);
   const asAsked: ButtJoint = {
     ...joint,
@@ -179,7 +180,7 @@ function grooveArea(joint: ButtJoint, { groove }: JobSheet): number | null {
 }
 
 function angleCost(asked: JobSheet, made: JobSheet, joint: ButtJoint): Message | null {
-  const angle = asked.groove.grooveAngle.nominal;
+  const angle = askedOf(asked.groove.grooveAngle);
   const [right, wrong] = [grooveArea(joint, asked), grooveArea(joint, made)];
   if (angle === null || right === null || wrong === null || right === 0) return null;
   return {

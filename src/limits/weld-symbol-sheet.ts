@@ -1,6 +1,7 @@
 import type { ButtJoint, Joint } from '../joint/index.ts';
 import type { Message } from '../units/index.ts';
 import { enteredToMm } from '../units/index.ts';
+import { asking, bevelAsking } from './asked.ts';
 import type { JobSheet, SheetLength } from './job-sheet.ts';
 import { LimitsError } from './limits-error.ts';
 import { parseWeldSymbol } from './parse-weld-symbol.ts';
@@ -170,15 +171,17 @@ function grooveAsked(
   before: SymbolElement,
   groove: JobSheet['groove'],
 ): JobSheet['groove'] {
-  const next = { ...groove, rootOpening: { ...groove.rootOpening, nominal: rootOpening } };
+  const next = { ...groove, rootOpening: asking(groove.rootOpening, rootOpening) };
   // a square groove has no angle to ask for; what the sheet holds waits for the next preparation
   if (kind === 'square' || grooveAngle === before.grooveAngle) return next;
   const { bevelAngle } = groove;
   const plates = kind === 'V' || kind === 'U' ? 2 : 1;
-  const follows = grooveAngle !== null && bevelAngle.nominal !== null;
   return {
     ...next,
-    grooveAngle: { ...groove.grooveAngle, nominal: grooveAngle },
-    bevelAngle: follows ? { ...bevelAngle, nominal: grooveAngle / plates } : bevelAngle,
+    grooveAngle: asking(groove.grooveAngle, grooveAngle),
+    bevelAngle:
+      grooveAngle === null
+        ? bevelAngle
+        : bevelAsking(bevelAngle, groove.grooveAngle, grooveAngle / plates),
   };
 }

@@ -1,5 +1,6 @@
 import type { ButtJoint, Joint, PlateNumber, Preparation } from '../joint/index.ts';
 import { enteredToMm, mmToInch, roundHalfAway } from '../units/index.ts';
+import { askedOf } from './asked.ts';
 import type { JobSheet, SheetLength } from './job-sheet.ts';
 import { twinSize } from './sheet-size.ts';
 
@@ -148,8 +149,8 @@ function faceGroove(joint: ButtJoint, sheet: JobSheet, contour: SymbolContour): 
     ...bare,
     kind,
     depth: isUneven(joint) ? preparedDepths(joint, sheet).face : null,
-    grooveAngle: kind === 'square' ? null : writtenAngle(sheet.groove.grooveAngle.nominal),
-    rootOpening: sheet.groove.rootOpening.nominal,
+    grooveAngle: kind === 'square' ? null : writtenAngle(askedOf(sheet.groove.grooveAngle)),
+    rootOpening: askedOf(sheet.groove.rootOpening),
     contour,
   };
 }
@@ -168,7 +169,7 @@ function rootMark(joint: ButtJoint, sheet: JobSheet, contour: SymbolContour): Sy
 
 /** The sheet has no root side: where the joint's two angles are alike it asks the same of both. */
 const rootAngle = (joint: ButtJoint, { groove }: JobSheet): number | null =>
-  writtenAngle(rootFollowsFace(joint) ? groove.grooveAngle.nominal : anglesOf(joint).root);
+  writtenAngle(rootFollowsFace(joint) ? askedOf(groove.grooveAngle) : anglesOf(joint).root);
 
 /** An angle that makes no groove is not written. */
 const writtenAngle = (angle: number | null): number | null =>
@@ -197,7 +198,7 @@ export function preparedDepths(
   joint: ButtJoint,
   { groove, column }: JobSheet,
 ): { readonly face: SheetLength | null; readonly root: SheetLength | null } {
-  const rootFace = groove.rootFace.nominal;
+  const rootFace = askedOf(groove.rootFace);
   const whole = joint.t1 - (rootFace === null ? joint.rootFace1 : enteredToMm(rootFace));
   // a square edge has no depth, a root face as high as the plate leaves none
   if (joint.preparation === 'square' || whole <= 0) return { face: null, root: null };

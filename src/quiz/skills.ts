@@ -1,3 +1,4 @@
+import { askedOf } from '../limits/index.ts';
 import type { Criterion, JobSheet } from '../limits/index.ts';
 import { measurementCatalogue, measurementIds } from '../measure/index.ts';
 import { scaleOf } from './distance.ts';
@@ -96,8 +97,8 @@ function sheetRows({ groove }: JobSheet): readonly Row[] {
     { ...weld, measurements: ['isoscelesThroat', 'theoreticalThroat'] },
     ...(['grooveAngle', 'bevelAngle', 'rootOpening', 'rootFace'] as const).flatMap(
       (name): Row[] => {
-        const { nominal, drawn } = groove[name];
-        if ((drawn ?? nominal) === null) return [];
+        const asked: unknown = askedOf<unknown>(groove[name]);
+        if (asked === null) return [];
         const measurements = [name === 'bevelAngle' ? ('bevelAngle1' as const) : name];
         return [
           { ...fitUp, measurements, min: {} },

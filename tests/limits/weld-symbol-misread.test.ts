@@ -113,6 +113,19 @@ describe('an included angle cut on each plate', () => {
     expect(numbers['made_area']).toBeCloseTo(336.397, 3);
   });
 
+  it('is an angle that the drawing details, where it does', () => {
+    const { groove } = sheetWith();
+    const drawn = sheetWith({
+      groove: { ...groove, grooveAngle: { ...groove.grooveAngle, drawn: 50 } },
+    });
+    const found = read(singleV, drawn, 'angleForEach');
+    // 24 + 10.5² tan 25° = 24 + 51.410 = 75.410 mm²; at 50° on each plate 24 + 131.391 = 155.391 mm²
+    expect(price(found)['asked_area']).toBeCloseTo(75.41, 2);
+    expect(price(found)['made_area']).toBeCloseTo(155.391, 2);
+    expect(found.symbol.arrowSide?.grooveAngle).toBe(100);
+    expect(found.sheet.groove.grooveAngle).toMatchObject({ nominal: 60, drawn: 100 });
+  });
+
   it('takes the groove as asked for, however this one was fitted up', () => {
     const poor = { ...singleV, offset: 2, angularMisalignment: 3, bevelAngle1: 20, rootOpening: 4 };
     expect(price(read(poor, sheetWith(), 'angleForEach'))['asked_area']).toBeCloseTo(87.653, 3);

@@ -55,6 +55,47 @@ const sheets: readonly JobSheet[] = [
   }),
 ];
 
+/** The WPS's 60°, 30° and 2 mm, and a drawing that details other ones within what it may. */
+const detailed = sheetWith({
+  groove: {
+    ...sheetWith().groove,
+    grooveAngle: { nominal: 60, minus: 5, plus: 5, drawn: 50, detailed: { minus: 10, plus: 10 } },
+    rootOpening: { nominal: mm(2), minus: mm(1), plus: mm(1), drawn: mm(3) },
+  },
+});
+
+describe('a symbol on a drawing that details its own groove', () => {
+  it('says what is drawn, not what the WPS has', () => {
+    expect(symbolOf(singleV, detailed, 'AWS').arrowSide).toMatchObject({
+      grooveAngle: 50,
+      rootOpening: mm(3),
+    });
+    expect(sheetFromSymbol(symbolOf(singleV, detailed, 'AWS'), detailed, singleV)).toEqual(
+      detailed,
+    );
+  });
+
+  it('changes what is drawn and leaves the WPS alone', () => {
+    const symbol = symbolOf(singleV, detailed, 'AWS');
+    const next = sheetFromSymbol(
+      withArrowSide(symbol, { grooveAngle: 54, rootOpening: mm(2.5) }),
+      detailed,
+      singleV,
+    );
+    expect(next.groove.grooveAngle).toEqual({ ...detailed.groove.grooveAngle, drawn: 54 });
+    expect(next.groove.rootOpening).toEqual({ ...detailed.groove.rootOpening, drawn: mm(2.5) });
+    // half of it on each plate, drawn too
+    expect(next.groove.bevelAngle).toEqual({ ...detailed.groove.bevelAngle, drawn: 27 });
+  });
+
+  it('leaves it to the WPS where it says nothing', () => {
+    const silent = withArrowSide(symbolOf(singleV, detailed, 'AWS'), { rootOpening: null });
+    const { drawn, ...ofWps } = detailed.groove.rootOpening;
+    expect(drawn).toEqual(mm(3));
+    expect(sheetFromSymbol(silent, detailed, singleV).groove.rootOpening).toEqual(ofWps);
+  });
+});
+
 describe('a sheet from a symbol', () => {
   it('stays as it is when the symbol was drawn from it', () => {
     for (const joint of joints) {

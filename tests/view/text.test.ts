@@ -83,6 +83,34 @@ function composed(): readonly string[] {
   ];
 }
 
+describe('lengths by the divisions of a rule', () => {
+  const rule = { units: 'in', inches: 'fraction', terms: 'US' } as const;
+  const mm = (value: number) => ({ value, unit: 'mm' }) as const;
+  beforeAll(fetchRest);
+
+  it('are never nothing where there is something', () => {
+    // 0.1 ÷ 25.4 = 0.0039; half of 1/64 in is 0.198 mm
+    expect(quantity(0.1, 'mm', rule)).toBe('0.004 in');
+    expect(quantity(-0.1, 'mm', rule)).toBe('−0.004 in');
+    expect(quantity(0.2, 'mm', rule)).toBe('1/64 in');
+    expect(quantity(0, 'mm', rule)).toBe('0 in');
+    expect(quantity(0.001, 'mm', rule)).toBe('0 in');
+  });
+
+  it('take decimals where their fractions would not add up', () => {
+    // 3.7 mm is 9.32 sixty-fourths, 3.0 mm 7.56, 0.7 mm 1.76: 9/64 would be 1/32 over 1/8
+    const values = { measured: mm(3.7), limit: mm(3), margin: mm(0.7) };
+    expect(text({ key: 'limits_reason_outside_max', values }, rule)).toBe(
+      '0.146 in is 0.028 in over the 0.118 in allowed.',
+    );
+    // 10/64 less 8/64 is 2/64
+    const added = { measured: mm(3.96875), limit: mm(3.175), margin: mm(0.79375) };
+    expect(text({ key: 'limits_reason_outside_max', values: added }, rule)).toBe(
+      '5/32 in is 1/32 in over the 1/8 in allowed.',
+    );
+  });
+});
+
 describe('words', () => {
   it('are there for every key that is written out anywhere in the program', () => {
     const written = sources('src').flatMap((source) =>
