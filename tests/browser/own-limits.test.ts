@@ -96,7 +96,7 @@ test('a condition that is emptied is none, also where one formula stands for bot
   const only = page.getByRole('group', { name: 'Only where' }).first();
   await only.getByRole('checkbox').check();
   const both = only.getByRole('combobox', { name: 'Both columns' });
-  await both.fill('tMin > 5 mm');
+  await both.fill('leg1 > leg2');
   await expect(page.getByText('Nothing is wrong. It judges as it stands.')).toBeVisible();
   await both.fill('');
   await expect(both).toBeVisible();
