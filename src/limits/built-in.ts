@@ -15,6 +15,7 @@ import mil2035aClass1 from './sets/mil-2035a-1.compiled.json' with { type: 'json
 import mil2035aClass23 from './sets/mil-2035a-23.compiled.json' with { type: 'json' };
 import milM53008 from './sets/mil-m-53008.compiled.json' with { type: 'json' };
 import milStd2219a from './sets/mil-std-2219a.compiled.json' with { type: 'json' };
+import milW47091a from './sets/mil-w-47091a.compiled.json' with { type: 'json' };
 import pw35 from './sets/pw-35.compiled.json' with { type: 'json' };
 import ufgs15216n from './sets/ufgs-15216n.compiled.json' with { type: 'json' };
 import viii1 from './sets/viii-1.compiled.json' with { type: 'json' };
@@ -43,6 +44,7 @@ export const limitSets: readonly CompiledLimitSet[] = [
   compiled(mil2035aClass23),
   compiled(milStd2219a),
   compiled(milM53008),
+  compiled(milW47091a),
   compiled(lanl),
   compiled(ufgs15216n),
   compiled(austin723s),

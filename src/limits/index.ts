@@ -20,7 +20,7 @@ export { columnConflicts, type ColumnConflict } from './columns.ts';
 export { askedOf } from './asked.ts';
 export { otherDocument } from './other-document.ts';
 export { detailChecks, type DetailCheck } from './detail-checks.ts';
-export { fitUpRange, type FitUpEnd } from './fit-up-range.ts';
+export { fitUpRange, type FitUpEnd, type FitUpWeld } from './fit-up-range.ts';
 export { overWelding, type OverWelding } from './over-welding.ts';
 export {
   circumstanceNames,

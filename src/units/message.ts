@@ -11,6 +11,6 @@ export interface Message {
 export type MessageValue =
   | string
   | number
-  | { readonly value: number; readonly unit: 'mm' | 'deg' | 'mm2' | 'kg/m' | 'ratio' }
+  | { readonly value: number; readonly unit: 'mm' | 'deg' | 'mm2' | 'cm3/m' | 'kg/m' | 'ratio' }
   /** another message, put into words first and then inserted */
   | Message;

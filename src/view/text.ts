@@ -125,6 +125,11 @@ export function quantity(value: number, unit: QuantityUnit, reading: Reading): s
       return reading.units === 'mm'
         ? `${formatFixed(value, 1)} mm²`
         : `${formatFixed(mmToInch(mmToInch(value)), 4)} in²`;
+    case 'cm3/m':
+      // a section of 1 in² is 12 in³ for each foot
+      return reading.units === 'mm'
+        ? `${formatFixed(value, 1)} cm³/m`
+        : `${formatFixed(12 * mmToInch(mmToInch(value)), 3)} in³/ft`;
     case 'kg/m':
       return reading.units === 'mm'
         ? `${formatFixed(value, 3)} kg/m`

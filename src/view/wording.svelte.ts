@@ -53,7 +53,7 @@ export class Wording {
     return length(value, this.reading, decimals === undefined ? {} : { decimals });
   }
 
-  quantity(value: number, unit: 'mm' | 'deg' | 'mm2' | 'kg/m' | 'ratio'): string {
+  quantity(value: number, unit: 'mm' | 'deg' | 'mm2' | 'cm3/m' | 'kg/m' | 'ratio'): string {
     return quantity(value, unit, this.reading);
   }
 }

@@ -130,3 +130,81 @@ test('where a document’s two columns call this joint differently, the sheet sa
   await openSheet(page);
   await expect(warning).toHaveCount(0);
 });
+
+test('a line of the set’s checklist is on the sheet: what no section shows', async ({ page }) => {
+  await openBench(page);
+  await openSheet(page);
+  await page.getByRole('combobox', { name: 'Limits' }).selectOption('aws-d11-static');
+  const list = page.getByRole('region', { name: 'To be looked at on the weld' });
+  // AWS D1.1, table of visual acceptance, item 1
+  await expect(list.getByRole('listitem').filter({ hasText: /crack/i }).first()).toBeVisible();
+});
+
+test('the fields of the welding symbol set the sheet, and the sheet sets them', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openSheet(page);
+  const symbol = page.getByRole('region', { name: 'Symbol in plain fields' });
+  const asked = page.getByRole('region', { name: 'Asked for' });
+  const size = (where: typeof symbol) => where.getByRole('textbox', { name: 'Size', exact: true });
+  await size(symbol).fill('9');
+  await size(symbol).press('Enter');
+  await expect(size(asked)).toHaveValue(/^9(\.0)?$/);
+  await expect(callOf(page, 'Leg 1')).toHaveText('Reject');
+  await size(asked).fill('7');
+  await size(asked).press('Enter');
+  await expect(size(symbol)).toHaveValue(/^7(\.0)?$/);
+  await expect(callOf(page, 'Leg 1')).toHaveText('Accept');
+  await page.goto('./#bench');
+  await openReady(page, 'The same, offset');
+  await openSheet(page);
+  const angle = symbol.getByRole('textbox', { name: 'Groove angle', exact: true });
+  await angle.fill('50');
+  await angle.press('Enter');
+  // asked for 50, at least 5 less
+  const least = page.locator('.checks li', { hasText: 'Groove angle, least' });
+  await expect(least).toContainText('45');
+  const nominal = asked.getByRole('textbox', { name: 'groove angle, nominal' });
+  await expect(nominal).toHaveValue('50°');
+  await nominal.fill('62');
+  await nominal.press('Enter');
+  await expect(angle).toHaveValue('62°');
+});
+
+test('a symbol can be read wrong on purpose, and read right again', async ({ page }) => {
+  await openBench(page);
+  await openSheet(page);
+  const symbol = page.getByRole('region', { name: 'Symbol in plain fields' });
+  await symbol.getByRole('combobox', { name: 'Drawn by' }).selectOption('ISO');
+  const misread = symbol.getByRole('combobox', { name: 'Read it wrong on purpose' });
+  const wrong = symbol.locator('section.wrong');
+  await expect(wrong).toHaveCount(0);
+  await misread.selectOption({ label: 'take the leg for a throat' });
+  await expect(wrong).toContainText('the throat is');
+  await misread.selectOption({ label: 'weld the wrong side' });
+  await expect(wrong).toContainText('The other side is welded');
+  await misread.selectOption({ label: 'read it right' });
+  await expect(wrong).toHaveCount(0);
+});
+
+test('what counts as none in rows for short imperfections is seen and set', async ({ page }) => {
+  await openBench(page);
+  await openSheet(page);
+  const least = fieldOf(page, 'Counts as none under');
+  await expect(least).toHaveValue('0.05');
+  await least.fill('0.1');
+  await least.press('Enter');
+  await page.reload();
+  await expect(least).toHaveValue('0.1');
+});
+
+test('the finished weld is told at the ends of the fit-up’s tolerances', async ({ page }) => {
+  await openBench(page);
+  await openReady(page, 'The same, offset');
+  await openSheet(page);
+  const told = page.getByRole('region', { name: 'What the numbers mean for the weld' });
+  await expect(told.getByRole('rowheader', { name: 'groove angle' })).toHaveCount(2);
+  await expect(told.getByRole('rowheader', { name: 'Misalignment' })).toHaveCount(1);
+  await expect(told).toContainText('face width');
+});

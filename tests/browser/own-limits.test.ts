@@ -55,8 +55,54 @@ test('a set of one’s own is written, mended, judged by and kept', async ({ pag
     .click();
   await expect(fieldOf(page, 'Metric')).toHaveValue('0.001 mm');
   await press(page, 'Remove');
-  await press(page, 'Remove it for good');
-  await expect(page.getByRole('button', { name: 'Sluice 5', exact: true })).toHaveCount(0);
+  await press(page, 'Yes, remove it');
+  const listed = page.getByRole('button', { name: 'Sluice 5', exact: true });
+  await expect(listed).toHaveCount(0);
+  // the set that the bench was judged by comes back as that
+  await press(page, 'Put it back');
+  await expect(listed).toBeFocused();
+  await expect(page.getByRole('button', { name: 'The bench is judged by this' })).toBeVisible();
+  await page.getByRole('link', { name: /Bench$/ }).click();
+  await expect(convexity).toHaveText('Reject');
+});
+
+test('a set just written is in sight and in focus; what is taken out of it comes back', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openLimits(page);
+  await writeFromHouse(page);
+  await press(page, 'Remove row');
+  await press(page, 'Put it back');
+  await expect(fieldOf(page, 'Metric')).toBeVisible();
+  await page.reload();
+  await openLimits(page);
+  await page
+    .getByRole('button', { name: /^ISO 5817.* B/ })
+    .first()
+    .click();
+  await press(page, 'Write your own from this');
+  const mine = page.getByRole('button', { name: /^ISO 5817.*, own$/ });
+  await expect(mine).toBeFocused();
+  await expect(mine).toBeInViewport();
+});
+
+test('a condition that is emptied is none, also where one formula stands for both columns', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openLimits(page);
+  await writeFromHouse(page);
+  const only = page.getByRole('group', { name: 'Only where' }).first();
+  await only.getByRole('checkbox').check();
+  const both = only.getByRole('combobox', { name: 'Both columns' });
+  await both.fill('leg1 > leg2');
+  await expect(page.getByText('Nothing is wrong. It judges as it stands.')).toBeVisible();
+  await both.fill('');
+  await expect(both).toBeVisible();
+  await expect(page.getByText('Nothing is wrong. It judges as it stands.')).toBeVisible();
+  const kept = await page.evaluate(() => localStorage.getItem('toeline.limits') ?? '');
+  expect(kept).not.toContain('"any":""');
 });
 
 test('what a row is for, and how the set reads its document, is written too', async ({ page }) => {

@@ -30,6 +30,7 @@ const extras: Partial<Record<MeasurementId, number>> = {
   rootFace: 1.5,
   sizeEqual: 8,
   chordLength: 11,
+  rootPenetration: 1,
 };
 /** Beside a band's edge, in the unit of the condition; well over what counts as on it. */
 const BESIDE = 1e-6;

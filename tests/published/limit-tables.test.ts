@@ -516,6 +516,17 @@ describe('other documents of the United States', () => {
     [0.5, 0.38, 0.75],
   ] as const;
 
+  it('MIL-W-47091A(MI), 3.6: fillet penetration in section, by the thickness', () => {
+    const of = (t: number): Measurements => fillet({ ...plates(t * IN), rootPenetration: 1 });
+    const on = (t: number): readonly number[] =>
+      limitOn('mil-w-47091a', 'rootPenetration', of(t), inches);
+    // over 1/4 in at least 1/16 in
+    expect(on(0.3)).toEqual([0.0625]);
+    // up to 1/4 in 15 to 25 per cent of the thickness
+    expect(on(0.25)).toEqual([near(0.0375), near(0.0625)]);
+    expect(on(0.2)).toEqual([near(0.03), near(0.05)]);
+  });
+
   it.each(table4)('MIL-STD-2219A Table IV, T = %s in', (t, both, one) => {
     const at = (size: number) =>
       judge(fillet({ ...plates(t * IN), sizeEqual: size * IN }), inches, limitSet('mil-std-2219a'))

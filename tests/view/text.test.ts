@@ -172,6 +172,9 @@ describe('quantities', () => {
     // 32 ÷ 25.4² = 0.04960.
     expect(quantity(32, 'mm2', inch)).toBe('0.0496 in²');
     expect(quantity(0.251, 'kg/m', mm)).toBe('0.251 kg/m');
+    // 1 mm² is 1 cm³/m; 1 in² is 645.16 mm² and 12 in³/ft.
+    expect(quantity(24.5, 'cm3/m', mm)).toBe('24.5 cm³/m');
+    expect(quantity(645.16, 'cm3/m', inch)).toBe('12.000 in³/ft');
     // 1 kg/m is 0.671969 lb/ft.
     expect(quantity(1, 'kg/m', inch)).toBe('0.672 lb/ft');
     expect(quantity(0.5, 'ratio', mm)).toBe('0.5');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { limitSets, parseLimitSet } from '../../../src/limits/index.ts';
 import { sourceOf } from '../../../src/state/own-sets.svelte.ts';
-import { givenOf, withGiven } from '../../../src/view/page/own-limits/row-changes.ts';
+import { givenOf, withGiven, withOptional } from '../../../src/view/page/own-limits/row-changes.ts';
 
 const house = limitSets.find(({ id }) => id === 'lock-gate-house');
 
@@ -31,5 +31,17 @@ describe('the circumstances that a row of an own set is for', () => {
     expect(parseLimitSet({ ...source, criteria }).criteria[0]?.given).toEqual({
       stress: ['acrossWeld'],
     });
+  });
+});
+
+describe('a condition of a row', () => {
+  it('is dropped when nothing is left of it in any column', () => {
+    const row = house?.criteria[0];
+    if (row === undefined) throw new Error('the house set has no row');
+    const set = withOptional(row, 'when', { any: 't1 > 5 mm' });
+    expect(set.when).toEqual({ any: 't1 > 5 mm' });
+    expect('when' in withOptional(set, 'when', { any: ' ' })).toBe(false);
+    expect('nominal' in withOptional(set, 'nominal', {})).toBe(false);
+    expect(withOptional(set, 'when', { mm: 't1 > 5 mm' }).when).toEqual({ mm: 't1 > 5 mm' });
   });
 });

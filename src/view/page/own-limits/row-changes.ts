@@ -26,6 +26,21 @@ export function withField(row: Criterion, field: keyof Criterion, value: unknown
   return fields as Criterion;
 }
 
+/**
+ * The row with a condition, or a figure for short imperfections, as it is typed; where nothing is
+ * left of it in any column, the row has none: no field would be there to mend an empty one.
+ */
+export const withOptional = (
+  row: Criterion,
+  field: 'when' | 'nominal',
+  formulas: Formulas,
+): Criterion =>
+  withField(
+    row,
+    field,
+    Object.values(formulas).every((formula) => formula.trim() === '') ? undefined : formulas,
+  );
+
 /** The formulas with one column typed; an emptied column is left out. */
 export function withColumn(
   formulas: Formulas | undefined,
