@@ -1,5 +1,6 @@
 import { defaultJoint } from '../../joint/index.ts';
 import type { ButtJoint, Preparation, Stage } from '../../joint/index.ts';
+import { askedOf } from '../../limits/index.ts';
 import type { JobSheet, SheetLength, Toleranced } from '../../limits/index.ts';
 import { enteredToMm } from '../../units/index.ts';
 import { between, happens, lengthBetween, pick, type Random } from '../random.ts';
@@ -60,15 +61,15 @@ function fitUpOf(chance: Random, { groove }: JobSheet, plain: ButtJoint): Partia
   const angle = (
     name: 'bevelAngle1' | 'bevelAngle2' | 'rootBevelAngle1' | 'rootBevelAngle2',
   ): number => {
-    const asked = groove.bevelAngle.drawn ?? groove.bevelAngle.nominal;
-    const included = groove.grooveAngle.drawn ?? groove.grooveAngle.nominal;
+    const asked = askedOf(groove.bevelAngle);
+    const included = askedOf(groove.grooveAngle);
     const one = asked ?? (included === null ? null : included / 2);
     if (one === null) return within('butt', name, plain[name] + off(3, 3));
     const { minus, plus } = asked === null ? groove.grooveAngle : groove.bevelAngle;
     return within('butt', name, one + off(Math.min(minus, 4), Math.min(plus, 4)));
   };
   const length = (name: 'rootOpening' | 'rootFace1', asked: Toleranced<SheetLength>): number => {
-    const nominal = asked.drawn ?? asked.nominal;
+    const nominal = askedOf(asked);
     if (nominal === null) return Math.max(0, plain[name] + off(0.5, 0.5));
     const mm = enteredToMm(nominal) + off(enteredToMm(asked.minus), enteredToMm(asked.plus));
     return within('butt', name, mm);
