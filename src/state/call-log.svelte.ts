@@ -173,9 +173,9 @@ export class CallLog implements CallKeeper {
       database = this.#database ?? (await this.#connect());
     } catch (error) {
       this.#lose(notOpened(error));
-      if (!this.#isHereOnly()) return false;
-      this.#forget();
-      return true;
+      const isDone = this.#isHereOnly();
+      if (isDone) this.#forget();
+      return isDone;
     }
     try {
       const deleting = database.transaction(['records', 'state'], 'readwrite');
@@ -219,12 +219,10 @@ export class CallLog implements CallKeeper {
 }
 
 /** Why a database doesn't open: a later version of the program has it, or the browser keeps none. */
-const notOpened = (error: unknown): Message => ({
-  key:
-    error instanceof DOMException && error.name === 'VersionError'
-      ? 'calls_log_newer_program'
-      : 'calls_log_not_kept',
-});
+function notOpened(error: unknown): Message {
+  const isLater = error instanceof DOMException && error.name === 'VersionError';
+  return { key: isLater ? 'calls_log_newer_program' : 'calls_log_not_kept' };
+}
 
 /** A record that can't be read is passed over: it stays in the database as it is. */
 function readOrNothing(value: unknown): readonly LogRecord[] {
