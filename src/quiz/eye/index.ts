@@ -4,4 +4,4 @@ export { currentEye, practiceDistance, tellingDistance, type Side } from './curr
 export { eyeOf, type Eye, type EyeFigures } from './eye-of.ts';
 export { withoutSlips } from './kept-calls.ts';
 export { fewest } from './support.ts';
-export { countsOf, shiftOf, tallyOf, type Confusion, type Counted, type Tally } from './tally.ts';
+export { shiftOf, tallyOf, type Confusion, type Counted, type Tally } from './tally.ts';

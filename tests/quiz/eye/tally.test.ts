@@ -26,6 +26,7 @@ describe('what calls add up to', () => {
       right: 0,
       misses: null,
       falseAlarms: null,
+      referred: { calls: 0, decidable: 0, open: 0 },
       dPrime: null,
       criterion: null,
       sureness: null,
@@ -78,6 +79,17 @@ describe('what calls add up to', () => {
     expect(misses?.value).toBeCloseTo(3 / 15, 12);
     expect(dPrime?.value).toBeCloseTo(tallyOf(calls).dPrime?.value ?? NaN, 12);
     expect(all).toBe(30);
+  });
+
+  it('tells what was referred apart: what could be decided, and what the sheet leaves open', () => {
+    const referred = [
+      ...many(3, 'reject', 'refer'),
+      ...many(2, 'accept', 'refer'),
+      ...many(4, 'refer', 'refer'),
+      ...many(1, 'refer', 'accept'),
+      ...many(6, 'accept', 'accept'),
+    ];
+    expect(tallyOf(referred).referred).toEqual({ calls: 9, decidable: 5, open: 5 });
   });
 
   it('has agreement as kappa from 20 calls', () => {
