@@ -1,6 +1,9 @@
 import type { Answer, EyeScale, Question, QuestionSpec } from './question.ts';
 import type { Fault, SkillId } from './skill.ts';
 
+/** The version of the records that are written, and the latest that this program reads. */
+export const LOG_VERSION = 1;
+
 /** The ways to practise. */
 export const ways = [
   'practice',
@@ -15,7 +18,7 @@ export type Way = (typeof ways)[number];
 
 /** One call as it is kept for good. Everything that a figure is made of stands in it. */
 export interface CallRecord {
-  readonly version: 1;
+  readonly version: typeof LOG_VERSION;
   readonly kind: 'call';
   /** unique over all machines */
   readonly id: string;
@@ -44,7 +47,7 @@ export interface CallRecord {
 
 /** Takes an earlier call out of the curve; the tally keeps it. */
 export interface SlipRecord {
-  readonly version: 1;
+  readonly version: typeof LOG_VERSION;
   readonly kind: 'slip';
   readonly id: string;
   readonly at: string;

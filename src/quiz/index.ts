@@ -1,6 +1,6 @@
 export type * from './skill.ts';
 export type * from './question.ts';
-export { isRight, ways } from './call-record.ts';
+export { isRight, LOG_VERSION, ways } from './call-record.ts';
 export type * from './call-record.ts';
 export { drawQuestion } from './draw/draw-question.ts';
 export { distanceOf, exceedanceOf, scaleOf, valueAt } from './distance.ts';

@@ -1,4 +1,4 @@
-import type { CallRecord } from './call-record.ts';
+import { LOG_VERSION, type CallRecord } from './call-record.ts';
 import type { Answer, Question } from './question.ts';
 
 /** What a call is made of besides its question and answer. */
@@ -11,7 +11,7 @@ export function recordOf(
   { id, at, way, run, pxPerMm, took }: Circumstances,
 ): CallRecord {
   return {
-    version: 1,
+    version: LOG_VERSION,
     kind: 'call',
     id,
     at,

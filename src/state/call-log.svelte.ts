@@ -63,26 +63,30 @@ export class CallLog implements CallKeeper {
 
   async #open(): Promise<void> {
     try {
-      this.#database = await openDB<Schema>(NAME, SCHEMA, {
-        upgrade(database) {
-          database.createObjectStore('records', { keyPath: 'id' });
-          database.createObjectStore('state');
-        },
-        // a later version in another tab wants to change the database: it goes first
-        // (or the person wants the browser to forget it)
-        blocking: (_current, wanted, event) => {
-          (event.target as IDBDatabase).close();
-          this.#lose({ key: wanted === null ? 'calls_log_not_kept' : 'calls_log_newer_program' });
-        },
-        terminated: () => this.#lose({ key: 'calls_log_not_kept' }),
-      });
+      const database = await this.#connect();
+      this.#database = database;
       await this.#readAgain();
-      const run: unknown = await this.#database.get('state', 'run');
+      const run: unknown = await database.get('state', 'run');
       this.#run = isRun(run) ? run : null;
     } catch (error) {
-      const isLater = error instanceof DOMException && error.name === 'VersionError';
-      this.#lose({ key: isLater ? 'calls_log_newer_program' : 'calls_log_not_kept' });
+      this.#lose(notOpened(error));
     }
+  }
+
+  #connect(): Promise<Database> {
+    return openDB<Schema>(NAME, SCHEMA, {
+      upgrade(database) {
+        database.createObjectStore('records', { keyPath: 'id' });
+        database.createObjectStore('state');
+      },
+      // a later version in another tab wants to change the database: it goes first
+      // (or the person wants the browser to forget it)
+      blocking: (_current, wanted, event) => {
+        (event.target as IDBDatabase).close();
+        this.#lose({ key: wanted === null ? 'calls_log_not_kept' : 'calls_log_newer_program' });
+      },
+      terminated: () => this.#lose({ key: 'calls_log_not_kept' }),
+    });
   }
 
   #lose(why: Message): void {
@@ -90,9 +94,10 @@ export class CallLog implements CallKeeper {
     this.trouble = why;
   }
 
-  /** Takes in what another tab has written. */
+  /** Takes in what another tab has written; without a database what is here is all there is. */
   async #readAgain(): Promise<void> {
-    const kept: readonly unknown[] = (await this.#database?.getAll('records')) ?? [];
+    if (this.#database === null) return;
+    const kept: readonly unknown[] = await this.#database.getAll('records');
     const values = [...kept, ...this.#unwritten];
     this.#newer = values.filter(isNewer);
     this.records = merge(values.filter((value) => !isNewer(value)).flatMap(readOrNothing), []);
@@ -158,18 +163,52 @@ export class CallLog implements CallKeeper {
     return { ok: true, added: fresh.length, known: read.records.length - fresh.length };
   }
 
-  /** Deletes every call for good, here and in other tabs. */
-  async clear(): Promise<void> {
-    this.#unwritten = [];
-    this.keepRun(null);
+  /**
+   * Deletes every call for good, here and in other tabs. A database that was lost is opened again
+   * first: it still holds what was written. False where that can't be done; then all stays as it is.
+   */
+  async clear(): Promise<boolean> {
+    let database: Database;
     try {
-      await this.#database?.clear('records');
-      this.records = [];
-      this.#newer = [];
-      this.#channel?.postMessage('cleared');
-    } catch {
-      this.trouble = { key: 'calls_log_not_deleted' };
+      database = this.#database ?? (await this.#connect());
+    } catch (error) {
+      this.#lose(notOpened(error));
+      const isDone = this.#isHereOnly();
+      if (isDone) this.#forget();
+      return isDone;
     }
+    try {
+      const deleting = database.transaction(['records', 'state'], 'readwrite');
+      await Promise.all([
+        deleting.objectStore('records').clear(),
+        deleting.objectStore('state').delete('run'),
+        deleting.done,
+      ]);
+    } catch {
+      if (this.#database === null) database.close();
+      return false;
+    }
+    this.#database = database;
+    this.trouble = null;
+    this.#forget();
+    this.#channel?.postMessage('cleared');
+    return true;
+  }
+
+  /** Whether all that is here was never written: then there is nothing of it to delete elsewhere. */
+  #isHereOnly(): boolean {
+    const held = new Set(this.#unwritten.map(({ id }) => id));
+    return (
+      this.trouble?.key === 'calls_log_not_kept' &&
+      [...this.records, ...this.#newer].every(({ id }) => held.has(id))
+    );
+  }
+
+  #forget(): void {
+    this.#unwritten = [];
+    this.#run = null;
+    this.records = [];
+    this.#newer = [];
   }
 
   /** Lets go of the database and of other tabs. */
@@ -177,6 +216,12 @@ export class CallLog implements CallKeeper {
     this.#database?.close();
     this.#channel?.close();
   }
+}
+
+/** Why a database doesn't open: a later version of the program has it, or the browser keeps none. */
+function notOpened(error: unknown): Message {
+  const isLater = error instanceof DOMException && error.name === 'VersionError';
+  return { key: isLater ? 'calls_log_newer_program' : 'calls_log_not_kept' };
 }
 
 /** A record that can't be read is passed over: it stays in the database as it is. */

@@ -2,6 +2,7 @@ import type { CompiledLimitSet, JobSheet } from '../limits/index.ts';
 import {
   drawQuestion,
   gradeAnswer,
+  LOG_VERSION,
   QuizError,
   recordOf,
   skillsOf,
@@ -227,7 +228,7 @@ export class CallsSession {
     if (this.made === null || this.slipped) return;
     this.slipped = true;
     await this.#keeper.add({
-      version: 1,
+      version: LOG_VERSION,
       kind: 'slip',
       id: this.#world.name(),
       at: this.#world.now().toISOString(),

@@ -1,4 +1,4 @@
-/** The tests that one floor's mutants must survive: its own, and the published values. */
+/** The tests that must not let a mutant of one floor survive: its own, and the published values. */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 

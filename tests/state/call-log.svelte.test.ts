@@ -1,4 +1,4 @@
-import { IDBFactory } from 'fake-indexeddb';
+import { forceCloseDatabase, IDBFactory } from 'fake-indexeddb';
 import { deleteDB, openDB } from 'idb';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -23,6 +23,29 @@ afterEach(() => {
   open = [];
   vi.restoreAllMocks();
 });
+
+/** The connections that are opened from here on. */
+function connectionsOpened(): readonly IDBDatabase[] {
+  const connections: IDBDatabase[] = [];
+  const { indexedDB } = globalThis;
+  const opening = indexedDB.open.bind(indexedDB);
+  vi.spyOn(indexedDB, 'open').mockImplementation((name, version) => {
+    const request = opening(name, version);
+    request.addEventListener('success', () => connections.push(request.result));
+    return request;
+  });
+  return connections;
+}
+
+/** A log whose connection the browser has ended, as it does when its storage fails, with one call written. */
+async function lostLog(): Promise<CallLog> {
+  const connections = connectionsOpened();
+  const log = await logHere();
+  await log.add(callWith({ id: 'a' }));
+  forceCloseDatabase(connections[0] as never);
+  await vi.waitFor(() => expect(log.trouble?.key).toBe('calls_log_not_kept'));
+  return log;
+}
 
 const run: KeptRun = {
   version: 1,
@@ -182,5 +205,78 @@ describe('the log of calls', () => {
     const next = await logHere();
     expect(next.records).toEqual([]);
     expect(next.run).toBeNull();
+  });
+
+  it('deletes what was written even after the database was lost', async () => {
+    const log = await lostLog();
+    await log.add(callWith({ id: 'b' }));
+    expect(await log.clear()).toBe(true);
+    expect(log.records).toEqual([]);
+    expect(log.trouble).toBeNull();
+    log.close();
+    expect((await logHere()).records).toEqual([]);
+  });
+
+  it('says that it could not delete what a newer program has taken over, and holds on to it', async () => {
+    const log = await logHere();
+    await log.add(callWith({ id: 'a' }));
+    (await openDB('toeline-calls', 7)).close();
+    expect(log.trouble?.key).toBe('calls_log_newer_program');
+    expect(await log.clear()).toBe(false);
+    expect(log.records.map(({ id }) => id)).toEqual(['a']);
+    expect(log.trouble?.key).toBe('calls_log_newer_program');
+    const still = await openDB('toeline-calls', 7);
+    expect(await still.count('records')).toBe(1);
+    still.close();
+  });
+
+  it('says that it could not delete where deleting fails, and keeps what is not written too', async () => {
+    const log = await logHere();
+    await log.add(callWith({ id: 'a' }));
+    log.keepRun(run);
+    const clear = vi.spyOn(IDBObjectStore.prototype, 'clear').mockImplementation(() => {
+      throw new DOMException('no', 'UnknownError');
+    });
+    expect(await log.clear()).toBe(false);
+    expect(log.records).toHaveLength(1);
+    expect(log.run).toEqual(run);
+    clear.mockRestore();
+    log.close();
+    const next = await logHere();
+    expect(next.records).toHaveLength(1);
+    expect(next.run).toEqual(run);
+  });
+
+  it('deletes what is in memory only where the browser opens no database', async () => {
+    vi.spyOn(globalThis.indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    const log = await logHere();
+    await log.add(callWith());
+    expect(await log.clear()).toBe(true);
+    expect(log.records).toEqual([]);
+  });
+
+  it('can say nothing of what is written where the lost database opens no more', async () => {
+    const log = await lostLog();
+    vi.spyOn(globalThis.indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    expect(await log.clear()).toBe(false);
+    expect(log.records).toHaveLength(1);
+  });
+
+  it('without its database keeps what is here, whatever another tab writes', async () => {
+    const log = await lostLog();
+    const third = new BroadcastChannel('toeline-calls');
+    const heard = new Promise((resolve) => {
+      third.addEventListener('message', resolve, { once: true });
+    });
+    await (await logHere()).add(callWith({ id: 'b' }));
+    await heard;
+    third.close();
+    // what the message sets off has its turn
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(log.records.map(({ id }) => id)).toEqual(['a']);
   });
 });

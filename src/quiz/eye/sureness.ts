@@ -1,4 +1,4 @@
-import type { Estimate } from './estimate.ts';
+import { estimate, type Estimate } from './estimate.ts';
 import { wilson } from './proportion.ts';
 
 /** Calls made at one stated sureness. */
@@ -14,6 +14,8 @@ export interface Sureness {
   readonly calls: number;
   /** mean square of stated chance less outcome: 0 perfect, 0.25 for a half always. G. W. Brier 1950 */
   readonly brier: number;
+  /** its 95 per cent interval, by the spread of the calls' own scores */
+  readonly brierRange: Estimate;
   /** Brier = reliability − resolution + uncertainty. A. H. Murphy 1973 */
   readonly reliability: number;
   readonly resolution: number;
@@ -32,9 +34,15 @@ export function surenessOf(levels: readonly SureCalls[]): Sureness | null {
     sum(levels, (level) => (level.calls === 0 ? 0 : level.calls * of(level))) / calls;
   const share = ({ right, calls: made }: SureCalls): number => right / made;
   const base = mean(share);
+  /** Mean over the calls of the distance of stated chance from outcome, to a power. */
+  const scored = (power: number): number =>
+    mean((one) => share(one) * (1 - one.stated) ** power + (1 - share(one)) * one.stated ** power);
+  const brier = scored(2);
+  const spread = Math.max(0, scored(4) - brier * brier);
   return {
     calls,
-    brier: mean((one) => share(one) * (1 - one.stated) ** 2 + (1 - share(one)) * one.stated ** 2),
+    brier,
+    brierRange: estimate(brier, Math.sqrt(spread / calls)),
     reliability: mean((one) => (one.stated - share(one)) ** 2),
     resolution: mean((one) => (share(one) - base) ** 2),
     uncertainty: base * (1 - base),

@@ -21,6 +21,16 @@ export interface Confusion {
   readonly calls: number;
 }
 
+/** What was referred, of what the sheet leaves open and of what it settles. */
+export interface Referred {
+  /** calls that referred, rightly or not */
+  readonly calls: number;
+  /** of those, the ones on a section that the sheet settles: they could be decided */
+  readonly decidable: number;
+  /** calls on sections that the sheet leaves open */
+  readonly open: number;
+}
+
 /** What calls add up to; null where there are too few (`fewest`). */
 export interface Tally {
   readonly calls: number;
@@ -29,6 +39,7 @@ export interface Tally {
   readonly misses: Counted | null;
   /** of the good sections, the share rejected, 0 to 1, Wilson limits */
   readonly falseAlarms: Counted | null;
+  readonly referred: Referred;
   /** log-linear correction */
   readonly dPrime: Counted | null;
   /** c: above 0 reluctant to reject; log-linear correction */
@@ -59,6 +70,7 @@ export function tallyOf(calls: readonly CallRecord[]): Tally {
       calls.filter((call) => call.truth === 'accept' && call.answer.call === 'reject').length,
       calls.filter((call) => call.truth === 'accept').length,
     ),
+    referred: referredOf(calls),
     dPrime: toTell && { ...toTell.dPrime, calls: bad + good },
     criterion: toTell && { ...toTell.criterion, calls: bad + good },
     sureness: calls.length >= fewest.sureness ? surenessOf(levels) : null,
@@ -92,8 +104,18 @@ export function shiftOf(
   };
 }
 
+/** Counts what was referred; without it a run that refers everything looks as if nothing went wrong. */
+function referredOf(calls: readonly CallRecord[]): Referred {
+  const referred = calls.filter(({ answer }) => answer.call === 'refer');
+  return {
+    calls: referred.length,
+    decidable: referred.filter(({ truth }) => truth !== 'refer').length,
+    open: calls.filter(({ truth }) => truth === 'refer').length,
+  };
+}
+
 /** Calls that say reject or accept of what is the one or the other, counted by which they are. */
-export function countsOf(calls: readonly CallRecord[]): DetectionCounts {
+function countsOf(calls: readonly CallRecord[]): DetectionCounts {
   const settled = calls.filter(({ truth, answer }) => truth !== 'refer' && answer.call !== 'refer');
   const bad = settled.filter(({ truth }) => truth === 'reject');
   const rejected = settled.filter(({ answer }) => answer.call === 'reject');

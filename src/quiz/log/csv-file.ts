@@ -1,5 +1,5 @@
 import { csvFormatRow, csvParseRows, dsvFormat } from 'd3-dsv';
-import type { LogRecord } from '../call-record.ts';
+import { LOG_VERSION, type LogRecord } from '../call-record.ts';
 import { readAll, type LogFile } from './json-file.ts';
 
 const columns = [
@@ -85,12 +85,17 @@ const BY_SEMICOLONS = /^[^,\r\n]*;[^,\r\n]*[\r\n]/u;
 
 /**
  * Reads a log from such a table, whole or not at all; columns that it doesn't know are passed over.
- * A table that was saved again with semicolons and decimal commas is read too.
+ * A table that was saved again with semicolons and decimal commas is read too. Records of a later
+ * version are refused: kept as this table gives them they would lack what its columns don't hold,
+ * and the whole ones in a JSON file would be taken for known.
  */
 export function logFromCsv(text: string): LogFile {
   const plain = text.replace(/^\uFEFF/u, '');
   const isByComma = !BY_SEMICOLONS.test(plain);
   const [head = [], ...body] = isByComma ? csvParseRows(plain) : semicolons.parseRows(plain);
+  const version = head.indexOf('version');
+  if (body.some((row) => Number(row[version]) > LOG_VERSION))
+    return { ok: false, why: { key: 'calls_log_newer_table' } };
   if (!columns.every((column) => head.includes(column)))
     return { ok: false, why: { key: 'calls_log_no_columns' } };
   return readAll(

@@ -1,7 +1,7 @@
-import type { LogRecord } from '../call-record.ts';
+import { LOG_VERSION, type LogRecord } from '../call-record.ts';
 import type { Message } from '../../units/index.ts';
 import { LogError } from './log-error.ts';
-import { isNewer, LOG_VERSION, readRecord, type NewerRecord } from './read-record.ts';
+import { isNewer, readRecord, type NewerRecord } from './read-record.ts';
 
 /** A file of calls as it is taken in: the records, and those of a later version as they came. */
 export type LogFile =

@@ -1,4 +1,10 @@
-import { ways, type CallRecord, type LogRecord, type SlipRecord } from '../call-record.ts';
+import {
+  LOG_VERSION,
+  ways,
+  type CallRecord,
+  type LogRecord,
+  type SlipRecord,
+} from '../call-record.ts';
 import type { Answer, QuestionSpec } from '../question.ts';
 import { skillOf } from '../skill-id.ts';
 import type { Fault, SkillId } from '../skill.ts';
@@ -6,10 +12,7 @@ import { LogError } from './log-error.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** What a log of this version knows. A record of a later version is kept as it is, never dropped. */
-export const LOG_VERSION = 1;
-
-/** A record of a later version: its id is all that this one knows of it. */
+/** A record of a later version: its id is all that this one knows of it. It is kept as it is, never dropped. */
 export interface NewerRecord {
   readonly id: string;
 }
@@ -24,9 +27,9 @@ export const isNewer = (value: unknown): value is NewerRecord =>
 
 /**
  * How a record of each earlier version becomes one of the next. Version 1 is the first, so there is
- * none yet: the next version adds its step here, at the index of the version that it comes from.
+ * none yet: the next version adds its step at the end. There is one less of them than LOG_VERSION.
  */
-const steps: readonly ((record: Fields) => Fields)[] = [];
+export const steps: readonly ((record: Fields) => Fields)[] = [];
 
 /** A record brought up to this version, step by step; LogError where its version is none. */
 export function migrated(value: unknown, known = steps): Fields {
@@ -43,8 +46,8 @@ export function migrated(value: unknown, known = steps): Fields {
 }
 
 /** A record of a log from outside, taken whole or refused with a LogError that names the field. */
-export function readRecord(value: unknown): LogRecord {
-  const record = migrated(value);
+export function readRecord(value: unknown, known = steps): LogRecord {
+  const record = migrated(value, known);
   switch (record['kind']) {
     case 'call':
       return readCall(record);
@@ -57,7 +60,7 @@ export function readRecord(value: unknown): LogRecord {
 
 function readSlip(record: Fields): SlipRecord {
   return {
-    version: 1,
+    version: LOG_VERSION,
     kind: 'slip',
     id: textOf(record, 'id'),
     at: timeOf(record, 'at'),
@@ -75,7 +78,7 @@ function readCall(record: Fields): CallRecord {
   if ((truth === 'accept' && distance > ON_LIMIT) || (truth === 'reject' && distance < -ON_LIMIT))
     throw new LogError('truth', { key: 'calls_log_no_truth' });
   return {
-    version: 1,
+    version: LOG_VERSION,
     kind: 'call',
     id: textOf(record, 'id'),
     at: timeOf(record, 'at'),

@@ -26,6 +26,7 @@ describe('what calls add up to', () => {
       right: 0,
       misses: null,
       falseAlarms: null,
+      referred: { calls: 0, decidable: 0, open: 0 },
       dPrime: null,
       criterion: null,
       sureness: null,
@@ -80,6 +81,17 @@ describe('what calls add up to', () => {
     expect(all).toBe(30);
   });
 
+  it('tells what was referred apart: what could be decided, and what the sheet leaves open', () => {
+    const referred = [
+      ...many(3, 'reject', 'refer'),
+      ...many(2, 'accept', 'refer'),
+      ...many(4, 'refer', 'refer'),
+      ...many(1, 'refer', 'accept'),
+      ...many(6, 'accept', 'accept'),
+    ];
+    expect(tallyOf(referred).referred).toEqual({ calls: 9, decidable: 5, open: 5 });
+  });
+
   it('has agreement as kappa from 20 calls', () => {
     // Table accept 10, 0 / reject 3, 7: agreed 17/20 = 0.85; by chance 0.5 × 0.65 + 0.5 × 0.35 = 0.5;
     // kappa 0.35/0.5 = 0.7.
@@ -103,6 +115,10 @@ describe('what calls add up to', () => {
     ]);
     // 8 at 0.6 right: 0.16 each, 2 wrong: 0.36; 9 sure and right: 0, one sure and wrong: 1. (1.28 + 0.72 + 1)/20
     expect(sureness?.brier).toBeCloseTo(0.15, 12);
+    // The scores' squares: 8 × 0.0256 + 2 × 0.1296 + 1 = 1.464; variance 0.0732 − 0.0225 = 0.0507; its
+    // root over 20 is 0.05035, times 1.95996 = 0.09868.
+    expect(sureness?.brierRange.high).toBeCloseTo(0.24868, 4);
+    expect(sureness?.brierRange.low).toBeCloseTo(0.05132, 4);
     expect(reliability.map(({ stated: said, calls: n, right }) => [said, n, right])).toEqual([
       [0.6, 10, 8],
       [1, 10, 9],

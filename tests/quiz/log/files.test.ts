@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import {
+  LOG_VERSION,
   logFromCsv,
   logFromJson,
   logToCsv,
@@ -12,7 +13,7 @@ import {
   type LogRecord,
 } from '../../../src/quiz/index.ts';
 import { LogError } from '../../../src/quiz/log/log-error.ts';
-import { migrated } from '../../../src/quiz/log/read-record.ts';
+import { migrated, steps } from '../../../src/quiz/log/read-record.ts';
 import { runs } from '../../runs.ts';
 import { callWith, slipOf } from '../any-call.ts';
 
@@ -151,7 +152,26 @@ describe('a log of calls as a file', () => {
   });
 });
 
+describe('a table of a later version', () => {
+  const later = (table: string): string => table.replace(/^1,/mu, '2,');
+
+  it('is refused, for its columns may not hold all; the JSON file is what to bring in', () => {
+    expect(keyOf(logFromCsv(later(logToCsv([callWith()]))))).toBe('calls_log_newer_table');
+    expect(keyOf(logFromCsv(later(logToCsv([slipOf('a')]))))).toBe('calls_log_newer_table');
+  });
+
+  it('is told to be newer even where its columns are others', () => {
+    expect(keyOf(logFromCsv('version,kind,id,glare\r\n1,call,a,\r\n2,call,b,much\r\n'))).toBe(
+      'calls_log_newer_table',
+    );
+  });
+});
+
 describe('a record of an earlier version', () => {
+  it('has one step to every version but the first', () => {
+    expect(steps).toHaveLength(LOG_VERSION - 1);
+  });
+
   it('is brought up step by step, one for each version between', () => {
     // made-up steps: what a version 3 of the program would hold
     const steps = [

@@ -26,13 +26,17 @@ export const answeredName = (fault: NonNullable<Answer['fault']>): Message =>
     ? { key: `calls_fault_${fault.toLowerCase()}` }
     : faultName(fault);
 
-/** What a skill is called: the quantity and the sense of its limit. */
+/**
+ * What a skill is called wherever it stands: the joint it belongs to and its stage, the quantity and
+ * the sense of its limit. An undercut of a fillet and of a butt weld are two skills.
+ */
 export function skillName(id: SkillId): Message {
   const skill = skillOf(id);
   if (skill === null) return { key: 'calls_error_no_such_skill' };
   return {
     key: 'calls_skill',
     values: {
+      joint: { key: `calls_skill_${skill.kind}_${skill.stage.toLowerCase()}` },
       name: quantityName(skill.quantity),
       sense: { key: `calls_sense_${skill.sense}` },
     },

@@ -1,6 +1,5 @@
 import { line } from 'd3';
-import { normalShare } from '../../../../limits/index.ts';
-import type { EyeScale } from '../../../../quiz/index.ts';
+import { chanceOfReject, type Curve, type EyeScale } from '../../../../quiz/index.ts';
 import { roundFigures, straightScale } from './straight-scale.ts';
 
 /** A call as the curve takes it: how far past the limit the section stood, and whether it was rejected. */
@@ -8,13 +7,6 @@ export interface CurveCall {
   /** on the eye's scale, positive on the reject side */
   readonly distance: number;
   readonly rejected: boolean;
-}
-
-/** The fitted curve: share rejected = lapse + (1 − 2 lapse) Φ((distance − bias) / scatter). */
-export interface FittedCurve {
-  readonly bias: number;
-  readonly scatter: number;
-  readonly lapse: number;
 }
 
 /** Calls at about the same distance, as one mark. */
@@ -55,7 +47,7 @@ const TICK_ROOM = 62;
 /** Lays out a person's curve for one skill: inside the limit on the left, past it on the right. */
 export function curvePlot(
   calls: readonly CurveCall[],
-  fitted: FittedCurve | null,
+  fitted: Curve | null,
   scale: EyeScale,
   { width, height }: { readonly width: number; readonly height: number },
 ): CurvePlot {
@@ -87,7 +79,7 @@ export function curvePlot(
 }
 
 /** How far the plot goes to either side: all calls, and the curve until it is nearly flat. */
-function reachOf(calls: readonly CurveCall[], fitted: FittedCurve | null): number {
+function reachOf(calls: readonly CurveCall[], fitted: Curve | null): number {
   const furthest = Math.max(0, ...calls.map(({ distance }) => Math.abs(distance)));
   const curve = fitted === null ? 0 : Math.abs(fitted.bias) + 2.5 * fitted.scatter;
   return 1.08 * Math.max(furthest, curve, 1e-3);
@@ -106,16 +98,14 @@ function groupsOf(calls: readonly CurveCall[]): readonly (readonly CurveCall[])[
 }
 
 function curvePath(
-  { bias, scatter, lapse }: FittedCurve,
+  fitted: Curve,
   reach: number,
   across: (distance: number) => number,
   up: (share: number) => number,
 ): string {
-  const shareAt = (distance: number): number =>
-    lapse + (1 - 2 * lapse) * normalShare((distance - bias) / scatter);
   const points = Array.from({ length: POINTS + 1 }, (_, index): [number, number] => {
     const distance = -reach + (2 * reach * index) / POINTS;
-    return [across(distance), up(shareAt(distance))];
+    return [across(distance), up(chanceOfReject(distance, fitted))];
   });
   return line().digits(2)(points) ?? '';
 }

@@ -1,6 +1,7 @@
 import {
   biasAtLimit,
   scatterAtLimit,
+  type Eye,
   type EyeFigures,
   type EyeScale,
 } from '../../../../quiz/index.ts';
@@ -65,6 +66,14 @@ export function biasText(
   });
   return `${said} ${range}`;
 }
+
+/** The place where an eye rejects half, in two words; empty while the calls can't support it. */
+export const biasShort = (
+  eye: Pick<Eye, 'bias' | 'scale'> | null,
+  limit: SkillLimit | null,
+  wording: Told,
+): string =>
+  eye?.bias == null || limit === null ? '' : sidedText(eye.bias.value, eye.scale, limit, wording);
 
 /** How sharp the eye is, in a sentence; null while the calls can't support it. */
 export function scatterText(

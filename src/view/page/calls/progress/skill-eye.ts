@@ -4,6 +4,7 @@ import {
   eyeOf,
   groupedBy,
   isRight,
+  middleOf,
   QuizError,
   skillOf,
   tallyOf,
@@ -82,6 +83,13 @@ export function skillLimit(
     ? null
     : { sense, unit: last.unit, limit: last.limit };
 }
+
+/** The magnification of a skill's figures, px/mm; of its calls where no figure is made of any of them. */
+export const shownAt = ({ calls, eye }: Pick<SkillEye, 'calls' | 'eye'>): number =>
+  eye?.pxPerMm ?? middleOf(calls.map(({ pxPerMm }) => pxPerMm));
+
+/** px/mm with one decimal. */
+export const roundedScale = (pxPerMm: number): number => Math.round(pxPerMm * 10) / 10;
 
 /** Calls made in one go. */
 export interface RunOfCalls {
