@@ -17,7 +17,7 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'limits/compile/to-tree.ts': { '6': 'largest power', '60': 'letters shown of a piece' },
   'limits/document-tolerance.ts': { '1e-9': 'the one tolerance' },
   'limits/evaluate.ts': halfTurn,
-  'limits/last-place.ts': { '10': 'base of decimals' },
+  'limits/last-place.ts': { '10': 'base of decimals', '1e-9': 'noise of a half in binary' },
   'limits/least-triangle.ts': halfTurn,
   'limits/limit-set-terms.ts': { '1e-6': 'least last place', '1e3': 'most last place' },
   'limits/normal.ts': {
