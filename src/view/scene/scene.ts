@@ -195,7 +195,8 @@ function dimensionRequests(
 
 /** Labels of a fillet's face share a left edge 16 px past the extension line of toe 1. */
 function columnOf({ kind, face }: Section, view: View): number | null {
-  if (kind !== 'fillet' || face.toes === null) return null;
+  // Turned left to right its labels end at the toe, and share no left edge.
+  if (kind !== 'fillet' || face.toes === null || face.surfaces[0].along.x < 0) return null;
   const lip = face.lips?.[0] ?? face.toes[0];
   return toPx(view, { x: Math.max(face.toes[0].x, lip.x), y: 0 }).x + 16;
 }
