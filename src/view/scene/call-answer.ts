@@ -57,6 +57,7 @@ export function answeredScene(
     },
     band: allowedBandOf(checks, measurements),
     lit: measurement,
+    told: new Set([known.plate === 0 ? 't1' : 't2']),
     held: null,
     kept: known.points,
     words,

@@ -26,6 +26,7 @@ export interface KnownSize {
   readonly text: Point & { readonly turn: number; readonly foot: number };
   /** its middle and ends in the section plane, mm, for what keeps clear of it */
   readonly points: readonly Point[];
+  readonly plate: 0 | 1;
 }
 
 export interface CallDrawingInput {
@@ -121,6 +122,7 @@ function knownSize(
     path([toPx(view, out(corner, 4)), toPx(view, out(corner, OFF + PAST))]),
   );
   return {
+    plate,
     lines: path([from, to]) + extensions.join(''),
     heads: `${head(from, 1)}Z${head(to, -1)}Z`,
     text: { ...scale(add(from, to), 0.5), turn, foot: isOuter ? OVER : UNDER },

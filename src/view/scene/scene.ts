@@ -37,6 +37,8 @@ import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
 import { drawnScale, toPx, type View } from './view-transform.ts';
 
+const NOTHING_TOLD: ReadonlySet<MeasurementId> = new Set();
+
 /** Everything that decides what the drawing shows. */
 export interface SceneInput {
   readonly section: Section;
@@ -49,6 +51,8 @@ export interface SceneInput {
   readonly band: AllowedBand | null;
   /** what is pointed at among the checks or measurements */
   readonly lit: Check['measurement'] | null;
+  /** what stands on the drawing already, beside its dimensions */
+  readonly told?: ReadonlySet<MeasurementId>;
   readonly held: { readonly section: Section; readonly label: string } | null;
   /** places that labels keep off, px after the view: the handles' points, mm */
   readonly kept: readonly Point[];
@@ -182,6 +186,7 @@ function dimensionRequests(
       checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements, step)]),
     ),
     lit: lit === null ? null : (drawnAs(lit, measurements, step)[0] ?? null),
+    told: input.told ?? NOTHING_TOLD,
     governing: section.kind === 'fillet' ? governingThroat(checks, measurements) : null,
     show,
     view,

@@ -24,6 +24,7 @@ function requestsOf(section: Section, isTurned: boolean): readonly DimensionRequ
     tones: new Map(measurementIds.map((id) => [id, 'reject'])),
     judged: new Set(measurementIds),
     lit: null,
+    told: new Set(),
     governing: null,
     show,
     view: isTurned ? { ...view, originX: WIDTH - view.originX } : view,

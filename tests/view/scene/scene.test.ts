@@ -337,3 +337,31 @@ describe('The drawing of a butt joint', () => {
     expect(keysOf(scene)).not.toContain('faceReinforcement.higher');
   });
 });
+
+describe('A dimension that says nothing', () => {
+  // Less than a tenth of a millimetre on the paper: common practice, no source.
+  const keys = (section: Section, changes: Parameters<typeof sceneOf>[1] = {}) =>
+    keysOf(composeScene(sceneOf(section, changes)));
+
+  test('of a step or penetration that reads as nothing is left out', () => {
+    expect(keys(butt({ offset: -0.01 }))).not.toContain('faceStep');
+    expect(keys(butt({ offset: -0.2 }))).toContain('faceStep');
+    expect(keys(tee({ rootPenetration: 0.03 }))).not.toContain('rootPenetration');
+    expect(keys(tee({ rootPenetration: 0.5 }))).toContain('rootPenetration');
+  });
+
+  test('stays where it is out of limit or pointed at', () => {
+    const checks = [check('misalignment', 'reject')];
+    expect(keys(butt({ offset: -0.01 }), { checks })).toContain('faceStep');
+    expect(keys(butt({ offset: -0.01 }), { lit: 'misalignment' })).toContain('faceStep');
+  });
+
+  test('is that of a thickness that the drawing tells already, unless it is what is asked', () => {
+    const section = butt({ t1: 12, t2: 10 });
+    expect(keys(section)).toEqual(expect.arrayContaining(['t1', 't2']));
+    const told = new Set(['t1'] as const);
+    expect(keys(section, { told })).not.toContain('t1');
+    expect(keys(section, { told })).toContain('t2');
+    expect(keys(section, { told, lit: 't1' })).toContain('t1');
+  });
+});
