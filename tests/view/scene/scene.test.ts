@@ -365,3 +365,25 @@ describe('A dimension that says nothing', () => {
     expect(keys(section, { told, lit: 't1' })).toContain('t1');
   });
 });
+
+describe('On the wall, two sections side by side', () => {
+  test('the throat that governs is drawn before the actual one, at the sizes of half a wall', () => {
+    for (const [width, height] of [
+      [560, 540],
+      [586, 560],
+      [620, 580],
+      [860, 580],
+    ] as const) {
+      for (const convexity of [0.5, 1, 1.5, 2.5]) {
+        const section = tee({ convexity });
+        const show = { ...sceneOf(section).show, chord: false, band: false };
+        const checks = judgedBy(section, 8);
+        const input = sceneOf(section, { checks, show }, [width, height, 'presenting']);
+        const scene = composeScene(input);
+        // 8 / √2 on a convex face, however far it stands out.
+        expect(labelled(scene, 'theoreticalThroat')?.value).toBe('5.66');
+        expect(scene.foot.bar?.length.mm).toBe(5);
+      }
+    }
+  });
+});
