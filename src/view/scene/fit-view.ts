@@ -16,7 +16,7 @@ const HALVINGS = 40;
 /** An earlier view is kept until the fitting one is this many times larger. */
 const WORTH_ENLARGING = 1.3;
 /** While a view is kept, room may shrink to this share before the joint is fitted anew. */
-const LEAST_ROOM = 0.6;
+export const LEAST_ROOM = 0.6;
 /** A fit-up without a weld shows this much of each carrying surface, mm. */
 const FIT_UP_REACH = 9;
 
@@ -51,8 +51,30 @@ export function fitAt(section: Section, sheet: Sheet, pxPerMm: number): View {
   return centred(section, sheet, seenPoints(section, sheet), pxPerMm);
 }
 
-function centred(section: Section, sheet: Sheet, seen: readonly Seen[], pxPerMm: number): View {
-  const { left, right, top, bottom } = extent(seen, pxPerMm, 1);
+/** The largest scale at which a section fits its sheet with that share of the room round it, px per mm. */
+export function fitScale(section: Section, sheet: Sheet, share: number): number {
+  return largestFitting(seenPoints(section, sheet), sheet, share);
+}
+
+/** Steps in which the room round a section is given up for its size. */
+const ROOM_STEPS = 10;
+
+/** The section at a given scale, with as much of the room round it as the sheet has at that scale. */
+export function fitClosely(section: Section, sheet: Sheet, pxPerMm: number): View {
+  const seen = seenPoints(section, sheet);
+  let left = ROOM_STEPS;
+  while (left > 0 && !fits(extent(seen, pxPerMm, left / ROOM_STEPS), sheet)) left--;
+  return centred(section, sheet, seen, pxPerMm, left / ROOM_STEPS);
+}
+
+function centred(
+  section: Section,
+  sheet: Sheet,
+  seen: readonly Seen[],
+  pxPerMm: number,
+  share = 1,
+): View {
+  const { left, right, top, bottom } = extent(seen, pxPerMm, share);
   return {
     scale: pxPerMm,
     originX: Math.round((sheet.left + sheet.right - left - right) / 2),
@@ -69,14 +91,18 @@ function subjectOf({ kind, form, stage }: Section): string {
 }
 
 function largestScale(seen: readonly Seen[], sheet: Sheet, trueScale: number): number {
+  return readable(largestFitting(seen, sheet, 1), trueScale);
+}
+
+function largestFitting(seen: readonly Seen[], sheet: Sheet, share: number): number {
   let low = LEAST_SCALE;
   let high = LARGEST_SCALE;
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (low + high) / 2;
-    if (fits(extent(seen, middle, 1), sheet)) low = middle;
+    if (fits(extent(seen, middle, share), sheet)) low = middle;
     else high = middle;
   }
-  return readable(low, trueScale);
+  return low;
 }
 
 function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
