@@ -49,6 +49,9 @@ export interface CallDrawingInput extends Paper {
 /** The first drawing of a run of which nothing is known leaves so much room for larger joints. */
 const FIRST = 0.92;
 
+/** A section is never so large that less than this share of the room round it is left: no toe at the very edge. */
+const BARELY = 0.2;
+
 /** Lays out the drawing of a question. The same input gives the same drawing. */
 export function callDrawing(input: CallDrawingInput): CallDrawing {
   const { section, known } = input;
@@ -69,7 +72,7 @@ function drawnScale(
   { section, held, runScale, trueScale }: CallDrawingInput,
   sheet: Sheet,
 ): number {
-  const closest = fitScale(section, sheet, 0);
+  const closest = fitScale(section, sheet, BARELY);
   if (held === null && runScale !== null) return Math.min(runScale, closest);
   const fit = fitView(section, sheet, null, false, trueScale ?? TRUE_SCALE).scale;
   return held === null ? fit * FIRST : heldScale(fit, closest, held);
