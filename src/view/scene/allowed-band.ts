@@ -1,9 +1,9 @@
-import type { Contour, Point } from '../../geometry/index.ts';
-import { add, arcThroughSagitta, cross, dot, line, scale, subtract } from '../../geometry/index.ts';
-import type { Section, Side } from '../../joint/index.ts';
+import type { Contour } from '../../geometry/index.ts';
+import { add, arcThroughSagitta, cross, line, scale, subtract } from '../../geometry/index.ts';
+import type { Section } from '../../joint/index.ts';
 import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
-import { type Datum, mostDepth, mostHeight } from './cap-band.ts';
+import type { Datum } from './cap-band.ts';
 import { flawLimits } from './flaw-limits.ts';
 import { lineTo, pathOf } from './outline-path.ts';
 import type { View } from './view-transform.ts';
@@ -97,17 +97,23 @@ export const NO_BAND: DrawnBand = {
   flaws: [],
 };
 
+/** The room between the least and the most on the welds of one kind of joint. */
+export type BandDrawing = (section: Section, band: AllowedBand, view: View) => DrawnBand;
+
 /** The room between the least and the most that the sheet allows, on this section. */
-export function drawnBand(section: Section, band: AllowedBand, view: View): DrawnBand {
-  const shape =
-    section.kind === 'fillet'
-      ? filletBand(section.face, band, view)
-      : buttBand(section, band, view);
+export function drawnBand(
+  section: Section,
+  band: AllowedBand,
+  view: View,
+  draw: BandDrawing,
+): DrawnBand {
+  const shape = draw(section, band, view);
   const { flaws } = band;
   return { ...shape, limits: shape.limits + pathOf(view, flaws), flaws };
 }
 
-function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
+/** The room on the face of a fillet. */
+export function filletBand({ face: side }: Section, band: AllowedBand, view: View): DrawnBand {
   const { bead, toes, surfaces } = side;
   if (bead === null || toes === null) return NO_BAND;
   const { least: triangle, most } = band;
@@ -138,50 +144,4 @@ function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
     most: mostArc,
     flaws: [],
   };
-}
-
-function buttBand({ face, root }: Section, band: AllowedBand, view: View): DrawnBand {
-  const cap = capBand(face, band.most, band.below, view);
-  const pass = root === null ? NO_BAND : capBand(root, band.mostRoot, NO_BOUND, view);
-  return {
-    inside: cap.inside,
-    outside: cap.outside + pass.outside,
-    limits: cap.limits + pass.limits,
-    least: cap.least,
-    most: cap.most,
-    flaws: [],
-  };
-}
-
-const NO_BOUND: Bound = { limit: null, holds: true };
-
-/** Straight limits a given height above, and depth below, what each is measured from. */
-function capBand(side: Side, most: HeightBound, below: Bound, view: View): DrawnBand {
-  const { bead, toes } = side;
-  if (bead === null || toes === null) return NO_BAND;
-  const above = most.limit === null ? [] : mostHeight(side, most.over, most.limit);
-  const under = below.limit === null ? [] : mostDepth(side, below.limit);
-  const face = pathOf(view, bead);
-  const through = (corners: readonly Point[]): string =>
-    `${face}${corners.map((corner) => lineTo(view, corner)).join('')}Z`;
-  const back = (limit: Contour): readonly Point[] => limit.flatMap(({ a, b }) => [b, a]);
-  const [edge1, edge2] = edgesUnder(side);
-  return {
-    inside: under.length > 0 && below.holds ? through([...edge2, ...back(under), ...edge1]) : '',
-    outside: above.length > 0 && most.holds ? through(back(above)) : '',
-    limits: pathOf(view, above) + pathOf(view, under),
-    least: under,
-    most: above,
-    flaws: [],
-  };
-}
-
-/** The groove edges that the bead lies over: what lies past them has no depth to fall short of. */
-function edgesUnder({ toes, grooveEdges, surfaces }: Side): readonly [Point[], Point[]] {
-  const under = (plate: 0 | 1): Point[] => {
-    const [toe, edge] = [toes?.[plate], grooveEdges?.[plate]];
-    if (toe === undefined || edge === undefined) return [];
-    return dot(subtract(toe, edge), surfaces[plate].along) > 0 ? [edge] : [];
-  };
-  return [under(0), under(1)];
 }

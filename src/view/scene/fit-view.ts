@@ -51,23 +51,8 @@ export function fitAt(section: Section, sheet: Sheet, pxPerMm: number): View {
   return centred(section, sheet, seenPoints(section, sheet), pxPerMm);
 }
 
-/** The largest scale at which a section fits its sheet with that share of the room round it, px per mm. */
-export function fitScale(section: Section, sheet: Sheet, share: number): number {
-  return largestFitting(seenPoints(section, sheet), sheet, share);
-}
-
-/** Steps in which the room round a section is given up for its size. */
-const ROOM_STEPS = 10;
-
-/** The section at a given scale, with as much of the room round it as the sheet has at that scale. */
-export function fitClosely(section: Section, sheet: Sheet, pxPerMm: number): View {
-  const seen = seenPoints(section, sheet);
-  let left = ROOM_STEPS;
-  while (left > 0 && !fits(extent(seen, pxPerMm, left / ROOM_STEPS), sheet)) left--;
-  return centred(section, sheet, seen, pxPerMm, left / ROOM_STEPS);
-}
-
-function centred(
+/** The points at a scale, with that share of their room, in the middle of the sheet. */
+export function centred(
   section: Section,
   sheet: Sheet,
   seen: readonly Seen[],
@@ -94,7 +79,8 @@ function largestScale(seen: readonly Seen[], sheet: Sheet, trueScale: number): n
   return readable(largestFitting(seen, sheet, 1), trueScale);
 }
 
-function largestFitting(seen: readonly Seen[], sheet: Sheet, share: number): number {
+/** The largest scale at which the points fit the sheet with that share of their room, px per mm. */
+export function largestFitting(seen: readonly Seen[], sheet: Sheet, share: number): number {
   let low = LEAST_SCALE;
   let high = LARGEST_SCALE;
   for (let step = 0; step < HALVINGS; step++) {
@@ -105,7 +91,8 @@ function largestFitting(seen: readonly Seen[], sheet: Sheet, share: number): num
   return low;
 }
 
-function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
+/** Whether that much fits the sheet. */
+export function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
   return right - left <= sheet.right - sheet.left && top - bottom <= sheet.bottom - sheet.top;
 }
 
@@ -134,7 +121,8 @@ interface Extent {
   readonly top: number;
 }
 
-function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent {
+/** What points and that share of their room take up at a scale. */
+export function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { point, room } of points) {
     const x = point.x * pxPerMm + room.x * share;
@@ -147,7 +135,8 @@ function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent
   return { left, right, bottom, top };
 }
 
-function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
+/** What must be seen of a section, and the room beyond it. */
+export function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
   const seen: Seen[] = [];
   const { above, below } = sheet.margins;
   const clear = section.kind === 'butt' ? [above * 0.7, below * 0.8] : [0, 0];

@@ -1,6 +1,7 @@
 import type { Section } from '../../joint/index.ts';
 import { callSheet, type Paper } from './call-sheet.ts';
-import { fitScale, LEAST_ROOM } from './fit-view.ts';
+import { fitScale } from './fit-closely.ts';
+import { LEAST_ROOM } from './fit-view.ts';
 
 /** A section that a run may ask about, turned as it would be shown, and the plate whose size is told. */
 export interface PossibleSection {
@@ -13,7 +14,7 @@ export const RUN_SAMPLE = 48;
 /** Room left for a joint that is larger than any of the sample. */
 const LARGER_TO_COME = 0.92;
 /** How far the drawn size of one run may wander from its first. */
-export const WANDER = 0.1;
+const WANDER = 0.1;
 
 /**
  * The scale at which all the sections of a run can be drawn on its paper, px per mm: the largest of a

@@ -3,7 +3,7 @@ import { contourLength, pointAtLength } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
 import type { MeasurementId, Measurements } from '../../measure/index.ts';
-import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
+import { type AllowedBand, type BandDrawing, drawnBand, NO_BAND } from './allowed-band.ts';
 import { bandCaptions } from './band-captions.ts';
 import type { Construction } from './construction.ts';
 import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
@@ -60,6 +60,8 @@ export interface SceneInput {
   readonly bars: readonly BarLength[];
   /** what is dimensioned of this kind of joint, and how */
   readonly dimensioning: Dimensioning;
+  /** how what the sheet allows of it is drawn */
+  readonly bandDrawing: BandDrawing;
   /** drawn at true size and nothing else */
   readonly trueToSize: boolean;
   /** px per mm of the reader's screen at life size */
@@ -109,7 +111,10 @@ export function composeScene(input: SceneInput): Scene {
     : fitView(section, sheet, input.before?.view ?? null, input.hold, input.trueScale);
   const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
   const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
-  const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
+  const band =
+    show.band && input.band !== null
+      ? drawnBand(section, input.band, view, input.bandDrawing)
+      : NO_BAND;
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);
   const heldLines = input.held === null ? [] : heldContours(input.held.section);

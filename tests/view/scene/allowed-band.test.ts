@@ -12,14 +12,13 @@ import {
 import { measure } from '../../../src/measure/index.ts';
 import {
   allowedBandOf,
-  drawnBand,
   type AllowedBand,
   type Bound,
   type DrawnBand,
   type HeightBound,
 } from '../../../src/view/scene/allowed-band.ts';
 import type { View } from '../../../src/view/scene/view-transform.ts';
-import { butt, check, tee } from './any-scene.ts';
+import { bandOn, butt, check, tee } from './any-scene.ts';
 
 const view: View = { scale: 10, originX: 0, originY: 0, width: 0, height: 0, subject: '' };
 const open: Bound = { limit: null, holds: true };
@@ -40,7 +39,7 @@ const at = (limit: number, over: HeightBound['over'] = 'higher'): HeightBound =>
 function bandOf(section: Section, size: JobSheet['size'], set = openingLimitSet): DrawnBand {
   const measurements = measure(section);
   const checks = judge(measurements, { ...defaultJobSheet(), size }, set);
-  return drawnBand(section, allowedBandOf(checks, measurements), view);
+  return bandOn(section, allowedBandOf(checks, measurements), view);
 }
 const mm = (value: number): SheetLength => ({ unit: 'mm', value });
 const house = limitSets.find(({ id }) => id === 'lock-gate-house') ?? openingLimitSet;
@@ -108,17 +107,17 @@ describe('The allowed band', () => {
   });
 
   test('draws its limits on a cap as lines that far above and below the toes', () => {
-    const drawn = drawnBand(butt(), { ...none, most: at(3), below: at(0.5) }, view);
+    const drawn = bandOn(butt(), { ...none, most: at(3), below: at(0.5) }, view);
     const toeHeight = butt().face.toes?.[0].y ?? NaN;
     expect(drawn.most[0]?.a.y).toBeCloseTo(toeHeight + 3, 12);
     expect(drawn.least[0]?.b.y).toBeCloseTo(toeHeight - 0.5, 12);
     expect(drawn.outside).not.toBe('');
-    const over = drawnBand(butt(), { ...none, most: { ...at(3), holds: false } }, view);
+    const over = bandOn(butt(), { ...none, most: { ...at(3), holds: false } }, view);
     expect(over.outside).toBe('');
   });
 
   test('is nothing before welding', () => {
-    expect(drawnBand(tee({ stage: 'fitUp' }), { ...none, most: at(3) }, view).limits).toBe('');
+    expect(bandOn(tee({ stage: 'fitUp' }), { ...none, most: at(3) }, view).limits).toBe('');
   });
 });
 
@@ -132,7 +131,7 @@ const aws = limitSets.find(({ id }) => id === 'aws-d11-static') ?? openingLimitS
 // Plates of 12 lie from y = 0 to 12; an offset of 2 puts plate 2 from 2 to 14.
 describe('The most of a cap with offset plates', () => {
   const most = (offset: number, over: HeightBound['over']) =>
-    heights(drawnBand(butt({ offset, capHeight: 1 }), { ...none, most: at(3, over) }, view).most);
+    heights(bandOn(butt({ offset, capHeight: 1 }), { ...none, most: at(3, over) }, view).most);
 
   test.each([
     ['higher', 2, 14 + 3],
@@ -164,7 +163,7 @@ describe('The most of a cap with offset plates', () => {
   test('of the root hangs under the plate that reaches lower on that side', () => {
     const root = (offset: number) => {
       const section = butt({ offset, rootHeight: 1 });
-      const { limits } = drawnBand(section, { ...none, mostRoot: at(3) }, view);
+      const { limits } = bandOn(section, { ...none, mostRoot: at(3) }, view);
       // y down on the paper, 10 px to a millimetre
       return [...limits.matchAll(/[ML]\s*\S+[ ,](\S+?)(?=[ML]|$)/gu)].map(
         ([, y]) => Number(y) / 10,
@@ -179,7 +178,7 @@ describe('The most of a cap with offset plates', () => {
 
   test('follows the turned plate where that is the higher one', () => {
     const section = butt({ angularMisalignment: 5, capHeight: 1, offset: 2 });
-    const [piece] = drawnBand(section, { ...none, most: at(3, 'toPlate2') }, view).most;
+    const [piece] = bandOn(section, { ...none, most: at(3, 'toPlate2') }, view).most;
     const { normal, origin } = section.face.surfaces[1];
     for (const end of [piece?.a, piece?.b]) {
       const [x, y] = [Number(end?.x) - origin.x, Number(end?.y) - origin.y];
@@ -198,7 +197,7 @@ describe('The most of a cap with offset plates', () => {
         const measurements = measure(section);
         const checks = judge(measurements, defaultJobSheet(), aws);
         const call = checks.find(({ measurement }) => measurement === 'faceReinforcement.higher');
-        const [limit] = drawnBand(section, allowedBandOf(checks, measurements), view).most;
+        const [limit] = bandOn(section, allowedBandOf(checks, measurements), view).most;
         if (call?.limit == null || limit === undefined) throw new Error('AWS limits this cap');
         const lean = { x: limit.b.x - limit.a.x, y: limit.b.y - limit.a.y };
         const long = Math.hypot(lean.x, lean.y);
@@ -218,7 +217,7 @@ describe('The depth below flush that is drawn', () => {
     (offset) => {
       const section = butt({ offset, capHeight: 1 });
       const [edge1, edge2] = section.face.grooveEdges ?? [];
-      const [piece] = drawnBand(section, { ...none, below: at(1) }, view).least;
+      const [piece] = bandOn(section, { ...none, below: at(1) }, view).least;
       const [run, rise] = [
         Number(edge2?.x) - Number(edge1?.x),
         Number(edge2?.y) - Number(edge1?.y),
