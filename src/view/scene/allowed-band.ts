@@ -1,10 +1,11 @@
-import type { Contour, Point } from '../../geometry/index.ts';
+import type { Contour } from '../../geometry/index.ts';
 import { add, arcThroughSagitta, cross, line, scale, subtract } from '../../geometry/index.ts';
-import type { Section, Side } from '../../joint/index.ts';
+import type { Section } from '../../joint/index.ts';
 import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
+import type { Datum } from './cap-band.ts';
 import { flawLimits } from './flaw-limits.ts';
-import { lineTo, moveTo, pathOf } from './outline-path.ts';
+import { lineTo, pathOf } from './outline-path.ts';
 import type { View } from './view-transform.ts';
 
 /** The most that is allowed of something, mm, and whether the weld is inside it by every check. */
@@ -14,14 +15,19 @@ export interface Bound {
   readonly holds: boolean;
 }
 
+/** The most that may stand over a datum. */
+export interface HeightBound extends Bound {
+  readonly over: Datum;
+}
+
 /** What the sheet allows of the face, and of the root of a butt weld. */
 export interface AllowedBand {
   /** fillet: the least triangle at the root */
   readonly least: LeastTriangle;
   /** greatest convexity of a fillet, greatest reinforcement of a butt weld */
-  readonly most: Bound;
+  readonly most: HeightBound;
   /** greatest root reinforcement, and greatest depth below flush */
-  readonly mostRoot: Bound;
+  readonly mostRoot: HeightBound;
   readonly below: Bound;
   /** how far the undercuts and the offset that are there may go */
   readonly flaws: Contour;
@@ -29,11 +35,12 @@ export interface AllowedBand {
 
 /** The tightest least and most that the checks set on the shape of the face. */
 export function allowedBandOf(checks: readonly Check[], measurements: Measurements): AllowedBand {
+  const { limit, holds } = mostOf(checks, BELOW);
   return {
     least: leastTriangle(checks, measurements),
     most: mostOf(checks, FACE),
     mostRoot: mostOf(checks, ROOT),
-    below: mostOf(checks, BELOW),
+    below: { limit, holds },
     flaws: flawLimits(checks, measurements),
   };
 }
@@ -43,33 +50,32 @@ type Subject = Check['measurement'];
 /** What stands on its limit may be this far past it in binary, mm. */
 const ON_LIMIT = 1e-9;
 
-function mostOf(checks: readonly Check[], subjects: ReadonlySet<Subject>): Bound {
-  let least: number | null = null;
+/** The limit that is nearest to being passed: of several over one datum, the lowest. */
+function mostOf(checks: readonly Check[], subjects: ReadonlyMap<Subject, Datum>): HeightBound {
+  let [limit, over]: [number | null, Datum] = [null, 'higher'];
+  let nearest = Infinity;
   let holds = true;
-  for (const { measurement, sense, limit, margin } of checks) {
-    if (sense !== 'max' || limit === null || !subjects.has(measurement)) continue;
-    least = Math.min(least ?? limit, limit);
-    holds &&= margin !== null && margin >= -ON_LIMIT;
+  for (const check of checks) {
+    const datum = subjects.get(check.measurement);
+    if (check.sense !== 'max' || check.limit === null || datum === undefined) continue;
+    const margin = check.margin ?? Infinity;
+    if (limit === null || margin < nearest || (margin === nearest && check.limit < limit)) {
+      [limit, over, nearest] = [check.limit, datum, margin];
+    }
+    holds &&= check.margin !== null && check.margin >= -ON_LIMIT;
   }
-  return { limit: least, holds };
+  return { limit, over, holds };
 }
 
-const FACE: ReadonlySet<Subject> = new Set<Subject>([
-  'convexity',
-  'faceReinforcement.toPlate1',
-  'faceReinforcement.toPlate2',
-  'faceReinforcement.higher',
-  'faceReinforcement.lower',
-  'faceReinforcement.toes',
+const DATUMS = ['toPlate1', 'toPlate2', 'higher', 'lower', 'toes'] as const;
+const FACE: ReadonlyMap<Subject, Datum> = new Map<Subject, Datum>([
+  ['convexity', 'toes'],
+  ...DATUMS.map((datum) => [`faceReinforcement.${datum}`, datum] as const),
 ]);
-const ROOT: ReadonlySet<Subject> = new Set<Subject>([
-  'rootReinforcement.toPlate1',
-  'rootReinforcement.toPlate2',
-  'rootReinforcement.higher',
-  'rootReinforcement.lower',
-  'rootReinforcement.toes',
-]);
-const BELOW: ReadonlySet<Subject> = new Set<Subject>(['underfill']);
+const ROOT: ReadonlyMap<Subject, Datum> = new Map<Subject, Datum>(
+  DATUMS.map((datum) => [`rootReinforcement.${datum}`, datum]),
+);
+const BELOW: ReadonlyMap<Subject, Datum> = new Map<Subject, Datum>([['underfill', 'toes']]);
 
 /** The band as drawn: tone inside the weld, tone in the air, and its limits as lines. */
 export interface DrawnBand {
@@ -91,17 +97,23 @@ export const NO_BAND: DrawnBand = {
   flaws: [],
 };
 
+/** The room between the least and the most on the welds of one kind of joint. */
+export type BandDrawing = (section: Section, band: AllowedBand, view: View) => DrawnBand;
+
 /** The room between the least and the most that the sheet allows, on this section. */
-export function drawnBand(section: Section, band: AllowedBand, view: View): DrawnBand {
-  const shape =
-    section.kind === 'fillet'
-      ? filletBand(section.face, band, view)
-      : buttBand(section, band, view);
+export function drawnBand(
+  section: Section,
+  band: AllowedBand,
+  view: View,
+  draw: BandDrawing,
+): DrawnBand {
+  const shape = draw(section, band, view);
   const { flaws } = band;
   return { ...shape, limits: shape.limits + pathOf(view, flaws), flaws };
 }
 
-function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
+/** The room on the face of a fillet. */
+export function filletBand({ face: side }: Section, band: AllowedBand, view: View): DrawnBand {
   const { bead, toes, surfaces } = side;
   if (bead === null || toes === null) return NO_BAND;
   const { least: triangle, most } = band;
@@ -130,46 +142,6 @@ function filletBand(side: Side, band: AllowedBand, view: View): DrawnBand {
     limits: pathOf(view, least) + pathOf(view, mostArc),
     least,
     most: mostArc,
-    flaws: [],
-  };
-}
-
-function buttBand({ face, root }: Section, band: AllowedBand, view: View): DrawnBand {
-  const cap = capBand(face, band.most, band.below, view);
-  const pass = root === null ? NO_BAND : capBand(root, band.mostRoot, NO_BOUND, view);
-  return {
-    inside: cap.inside,
-    outside: cap.outside + pass.outside,
-    limits: cap.limits + pass.limits,
-    least: cap.least,
-    most: cap.most,
-    flaws: [],
-  };
-}
-
-const NO_BOUND: Bound = { limit: null, holds: true };
-
-/** Straight limits a given height above, and depth below, the line from toe to toe. */
-function capBand(side: Side, most: Bound, below: Bound, view: View): DrawnBand {
-  const { bead, toes, surfaces } = side;
-  if (bead === null || toes === null) return NO_BAND;
-  const shifted = (by: number): readonly [Point, Point] => [
-    add(toes[0], scale(surfaces[0].normal, by)),
-    add(toes[1], scale(surfaces[1].normal, by)),
-  ];
-  const above = most.limit === null ? null : shifted(most.limit);
-  const under = below.limit === null ? null : shifted(-below.limit);
-  const face = pathOf(view, bead);
-  const close = ([p, q]: readonly [Point, Point]): string =>
-    `${lineTo(view, q)}${lineTo(view, p)}Z`;
-  return {
-    inside: under !== null && below.holds ? face + close(under) : '',
-    outside: above !== null && most.holds ? face + close(above) : '',
-    limits: [above, under]
-      .map((pair) => (pair === null ? '' : moveTo(view, pair[0]) + lineTo(view, pair[1])))
-      .join(''),
-    least: under === null ? [] : [line(...under)],
-    most: above === null ? [] : [line(...above)],
     flaws: [],
   };
 }

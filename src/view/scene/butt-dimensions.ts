@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import { dot, scale, subtract } from '../../geometry/index.ts';
+import { add, dot, scale, subtract } from '../../geometry/index.ts';
 import type { Side } from '../../joint/index.ts';
 import type { MeasurementId } from '../../measure/index.ts';
 import {
@@ -157,7 +157,8 @@ function notFused(context: DimensionContext): readonly DimensionRequest[] {
   const want = wanted(context, 'incompletePenetration', 'distance', RANK.depth);
   if (want === null) return [];
   const { from, to } = want.witness;
-  const plate = from.x + to.x < 0 ? 0 : 1;
+  const middle = scale(add(from, to), 0.5);
+  const plate = dot(middle, context.section.face.surfaces[0].along) > 0 ? 0 : 1;
   const { along, normal } = context.section.face.surfaces[plate];
   const outer = dot(subtract(to, from), normal) > 0 ? 'from' : 'to';
   return [small(context, want, onScreen(along), [24, 40, 60], outer)];

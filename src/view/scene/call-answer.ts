@@ -2,7 +2,7 @@ import type { Contour } from '../../geometry/index.ts';
 import { add, line, scale } from '../../geometry/index.ts';
 import { stepFor, type Check, type JobSheet } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
-import { type AllowedBand, allowedBandOf } from './allowed-band.ts';
+import { type AllowedBand, allowedBandOf, type BandDrawing } from './allowed-band.ts';
 import type { CallDrawing } from './call-drawing.ts';
 import type { SceneWords } from './dimension-context.ts';
 import type { Dimensioning } from './dimension-kind.svelte.ts';
@@ -24,6 +24,7 @@ export interface CallWriting {
   readonly words: SceneWords;
   readonly bars: readonly BarLength[];
   readonly dimensioning: Dimensioning;
+  readonly bandDrawing: BandDrawing;
   readonly trueScale: number;
 }
 
@@ -36,7 +37,7 @@ const bySurface =
 export function answeredScene(
   { view, sheet, known }: CallDrawing,
   { measurements, checks, alignment, decisive }: CallAnswer,
-  { words, bars, dimensioning, trueScale }: CallWriting,
+  { words, bars, dimensioning, bandDrawing, trueScale }: CallWriting,
 ): Scene {
   const { measurement } = decisive;
   return composeScene({
@@ -57,11 +58,13 @@ export function answeredScene(
     },
     band: allowedBandOf(checks, measurements),
     lit: measurement,
+    told: new Set([known.plate === 0 ? 't1' : 't2']),
     held: null,
     kept: known.points,
     words,
     bars,
     dimensioning,
+    bandDrawing,
     trueToSize: false,
     trueScale,
     before: { view, places: new Map() },

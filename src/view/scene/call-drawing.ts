@@ -2,10 +2,13 @@ import type { Point } from '../../geometry/index.ts';
 import { add, dot, scale, subtract } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import { closedShape, type ClosedShape } from './closed-shape.ts';
-import { fitAt, fitView } from './fit-view.ts';
+import { callSheet, type Paper } from './call-sheet.ts';
+import { fitClosely, fitScale } from './fit-closely.ts';
+import { fitView } from './fit-view.ts';
 import { plateCuts } from './plate-cuts.ts';
+import { heldScale } from './run-scale.ts';
 import { type SectionBody, sectionBody } from './section-body.ts';
-import { type Sheet, sheetOf } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 import { toPx, TRUE_SCALE, type View } from './view-transform.ts';
 
 /** What is drawn of a section that a person has to call: no figure on it but one known size. */
@@ -26,13 +29,11 @@ export interface KnownSize {
   readonly text: Point & { readonly turn: number; readonly foot: number };
   /** its middle and ends in the section plane, mm, for what keeps clear of it */
   readonly points: readonly Point[];
+  readonly plate: 0 | 1;
 }
 
-export interface CallDrawingInput {
+export interface CallDrawingInput extends Paper {
   readonly section: Section;
-  readonly width: number;
-  readonly height: number;
-  readonly phone: boolean;
   /** cut: hatched, fused, open gaps. outside: what can be reached, in one tone. */
   readonly view: 'outside' | 'cut';
   /** whether an eye gets to the root side of the finished weld */
@@ -40,25 +41,23 @@ export interface CallDrawingInput {
   readonly known: { readonly plate: 0 | 1; readonly mm: number };
   /** drawn size of the questions before, px per mm, which this one is to be near; null for the first */
   readonly held: number | null;
+  /** what `runScale` makes of the sections that may come; null where that isn't known */
+  readonly runScale: number | null;
   /** px per mm of the reader's screen at life size; null until it is calibrated */
   readonly trueScale: number | null;
 }
 
-/** Room beside the drawing for the known size, px. */
-const BESIDE = { screen: 52, phone: 40 } as const;
-/** The first drawing of a run leaves so much room for larger joints to come at the same scale. */
+/** The first drawing of a run of which nothing is known leaves so much room for larger joints. */
 const FIRST = 0.92;
-/** How far the drawn size of one run may wander. */
-const WANDER = 0.1;
-/** What doesn't fit is still drawn as large as that many times what would. */
-const MOST_OVER = 1.25;
+
+/** A section is never so large that less than this share of the room round it is left: no toe at the very edge. */
+const BARELY = 0.2;
 
 /** Lays out the drawing of a question. The same input gives the same drawing. */
 export function callDrawing(input: CallDrawingInput): CallDrawing {
   const { section, known } = input;
-  const sheet = callSheet(input);
-  const fit = fitView(section, sheet, null, false, input.trueScale ?? TRUE_SCALE);
-  const view = fitAt(section, sheet, heldScale(fit.scale, input.held));
+  const sheet = callSheet(section, known, input);
+  const view = fitClosely(section, sheet, drawnScale(input, sheet));
   const cuts = plateCuts(section, view, sheet);
   return {
     view,
@@ -69,25 +68,15 @@ export function callDrawing(input: CallDrawingInput): CallDrawing {
   };
 }
 
-/** Within a tenth of the scale before, unless the joint would leave the sheet. */
-function heldScale(fit: number, held: number | null): number {
-  if (held === null) return fit * FIRST;
-  const near = Math.min(held * (1 + WANDER), Math.max(held * (1 - WANDER), fit * FIRST));
-  return near > fit * MOST_OVER ? fit * FIRST : near;
-}
-
-function callSheet({ width, height, phone, known }: CallDrawingInput): Sheet {
-  const plain = sheetOf(width, height, phone ? 'phone' : 'bench');
-  const beside = phone ? BESIDE.phone : BESIDE.screen;
-  return {
-    ...plain,
-    left: beside,
-    right: width - beside,
-    top: beside + 2,
-    bottom: height - beside,
-    margins: { ...plain.margins, above: plain.margins.above * 0.6 },
-    whole: known.plate,
-  };
+/** The first at the scale of the run, the others near the first; of a run of which nothing is known, near what fits. */
+function drawnScale(
+  { section, held, runScale, trueScale }: CallDrawingInput,
+  sheet: Sheet,
+): number {
+  const closest = fitScale(section, sheet, BARELY);
+  if (held === null && runScale !== null) return Math.min(runScale, closest);
+  const fit = fitView(section, sheet, null, false, trueScale ?? TRUE_SCALE).scale;
+  return held === null ? fit * FIRST : heldScale(fit, closest, held);
 }
 
 /** From a plate's visible end to the dimension line, how far an extension runs past it, arrowheads, px. */
@@ -121,6 +110,7 @@ function knownSize(
     path([toPx(view, out(corner, 4)), toPx(view, out(corner, OFF + PAST))]),
   );
   return {
+    plate,
     lines: path([from, to]) + extensions.join(''),
     heads: `${head(from, 1)}Z${head(to, -1)}Z`,
     text: { ...scale(add(from, to), 0.5), turn, foot: isOuter ? OVER : UNDER },

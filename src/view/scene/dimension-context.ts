@@ -34,6 +34,8 @@ export interface DimensionContext {
   /** measurements that the sheet sets a limit on */
   readonly judged: ReadonlySet<MeasurementId>;
   readonly lit: MeasurementId | null;
+  /** what stands on the drawing already, beside its dimensions */
+  readonly told: ReadonlySet<MeasurementId>;
   /** the throat that decides; null when it is none that is drawn */
   readonly governing: MeasurementId | null;
   readonly show: Construction;
@@ -44,6 +46,10 @@ export interface DimensionContext {
 
 /** Smaller than this a flaw or difference is none and isn't dimensioned, mm or degrees. */
 export const NOTHING = 5e-4;
+/** Below this nobody sees or gauges a difference, so it is dimensioned only where it presses, mm or degrees. */
+const UNSEEN = 0.05;
+/** A figure other than 0 in a value's text. */
+const SOME = /[1-9]/u;
 
 /** The colour of each judged measurement; the worse call where several checks judge one. */
 export function tonesOf(
@@ -153,13 +159,16 @@ export function wanted<W extends Witness['kind']>(
   if (measurement?.value == null || measurement.witness.kind !== kind) return null;
   if (Math.abs(measurement.value) < NOTHING) return null;
   const lit = context.lit === id;
+  const value = context.words.value(measurement);
+  const isNoise = Math.abs(measurement.value) < UNSEEN || !SOME.test(value);
+  if ((isNoise || context.told.has(id)) && !pressing(context, id)) return null;
   return {
     measurement,
     witness: measurement.witness as Extract<Witness, { kind: W }>,
     asked: {
       key: id,
       names: [context.words.name(id), context.words.short(id)],
-      value: context.words.value(measurement),
+      value,
       tone: context.tones.get(id) ?? 'plain',
       lit,
       figure: lit ? figureOf(measurement.witness, context.view) : '',

@@ -1,4 +1,5 @@
 import type { Section } from '../../joint/index.ts';
+import { type BandDrawing, filletBand, NO_BAND } from './allowed-band.ts';
 import type { DimensionContext } from './dimension-context.ts';
 import type { DimensionRequest } from './dimension-request.ts';
 import { filletDimensions } from './fillet-dimensions.ts';
@@ -16,6 +17,11 @@ let asked = false;
 /** The manner in which a kind of joint is dimensioned. */
 export function dimensioningOf(kind: Section['kind']): Dimensioning {
   return kind === 'fillet' ? filletDimensions : (buttDrawing()?.buttDimensions ?? (() => []));
+}
+
+/** How what the sheet allows of a kind of joint is drawn. */
+export function bandDrawingOf(kind: Section['kind']): BandDrawing {
+  return kind === 'fillet' ? filletBand : (buttDrawing()?.buttBand ?? (() => NO_BAND));
 }
 
 /** How the parameters of a kind of joint are taken hold of on the drawing. */

@@ -48,7 +48,7 @@ const DEARER = 4;
 /**
  * Lays the dimensions out in order of rank, each in its cheapest free place.
  * Labels end up pairwise disjoint and clear of the outline. What finds no place
- * is dropped, unless it is out of limit or lit: those are laid out again ahead
+ * is dropped, unless it is out of limit, lit or kept: those are laid out again ahead
  * of the others, and as a last resort written on free paper, with a leader if
  * one fits. Fills `sheet`; the same requests and sheet give the same layout.
  * `before` makes it quicker, not other, unless it is moving: a place mostly costs
@@ -78,8 +78,8 @@ export function placesOf({ placed }: DimensionLayout): LayoutBefore['places'] {
   );
 }
 
-function neverDropped(request: DimensionRequest): boolean {
-  return request.asked.lit || request.asked.tone !== 'plain';
+function neverDropped({ asked }: DimensionRequest): boolean {
+  return asked.lit || asked.tone !== 'plain' || asked.kept === true;
 }
 
 function place(

@@ -13,6 +13,8 @@ export interface Asked {
   readonly tone: Tone;
   /** pointed at: heavier, in the accent colour, never dropped */
   readonly lit: boolean;
+  /** what the drawing is there to show: not dropped either, though nothing is out of limit */
+  readonly kept?: boolean;
   /** lower is placed first and dropped last */
   readonly rank: number;
   /** path data that explains it while it is pointed at; '' otherwise */

@@ -8,6 +8,8 @@ export interface DrawingFoot {
   readonly bar: ScaleBar | null;
   readonly scale: string;
   readonly notShown: string;
+  /** there is no room for it beside the bar: it stands in a line of its own */
+  readonly stacked: boolean;
   readonly size: number;
 }
 
@@ -18,7 +20,10 @@ const BAR_SHARE = { bench: 0.25, phone: 0.3, presenting: 0.25 } as const;
 const GAP = 8;
 const APART = 16;
 
-/** The foot of a drawing; the bar is the longest round one that leaves room for the words. */
+/**
+ * The foot of a drawing; the bar is the longest round one that leaves room for its words. What is not
+ * shown has no say in it: two drawings of one scale side by side have the same bar.
+ */
 export function drawingFoot(
   sheet: Sheet,
   pxPerMm: number,
@@ -34,12 +39,15 @@ export function drawingFoot(
     0,
     ...lengths.map(({ text }) => textWidth(words.scale(text, drawn), size, 400)),
   );
-  const room = sheet.right - sheet.left - widest - GAP - APART - textWidth(missing, size, 400);
+  const room = sheet.right - sheet.left - widest - GAP;
   const bar = scaleBar(pxPerMm, Math.min(sheet.width * BAR_SHARE[sheet.manner], room), lengths);
+  const scale = bar === null ? '' : words.scale(bar.length.text, drawn);
+  const used = (bar?.width ?? 0) + GAP + textWidth(scale, size, 400) + APART;
   return {
     bar,
-    scale: bar === null ? '' : words.scale(bar.length.text, drawn),
+    scale,
     notShown: missing,
+    stacked: missing !== '' && used + textWidth(missing, size, 400) > sheet.right - sheet.left,
     size,
   };
 }

@@ -131,7 +131,7 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     const governs = [words.governs(words.name(id)), words.governsShort(words.short(id))];
     // One that is drawn only because it governs says so as long as it says anything.
     const names = isThird ? governs : [...governs, words.short(id)];
-    const marked = show.throats && id === governing ? { ...asked, names } : asked;
+    const marked = show.throats && id === governing ? { ...asked, names, kept: true } : asked;
     const request: RunningRequest = {
       asked: marked,
       kind: 'running',

@@ -16,7 +16,7 @@ const HALVINGS = 40;
 /** An earlier view is kept until the fitting one is this many times larger. */
 const WORTH_ENLARGING = 1.3;
 /** While a view is kept, room may shrink to this share before the joint is fitted anew. */
-const LEAST_ROOM = 0.6;
+export const LEAST_ROOM = 0.6;
 /** A fit-up without a weld shows this much of each carrying surface, mm. */
 const FIT_UP_REACH = 9;
 
@@ -51,8 +51,15 @@ export function fitAt(section: Section, sheet: Sheet, pxPerMm: number): View {
   return centred(section, sheet, seenPoints(section, sheet), pxPerMm);
 }
 
-function centred(section: Section, sheet: Sheet, seen: readonly Seen[], pxPerMm: number): View {
-  const { left, right, top, bottom } = extent(seen, pxPerMm, 1);
+/** The points at a scale, with that share of their room, in the middle of the sheet. */
+export function centred(
+  section: Section,
+  sheet: Sheet,
+  seen: readonly Seen[],
+  pxPerMm: number,
+  share = 1,
+): View {
+  const { left, right, top, bottom } = extent(seen, pxPerMm, share);
   return {
     scale: pxPerMm,
     originX: Math.round((sheet.left + sheet.right - left - right) / 2),
@@ -69,17 +76,23 @@ function subjectOf({ kind, form, stage }: Section): string {
 }
 
 function largestScale(seen: readonly Seen[], sheet: Sheet, trueScale: number): number {
+  return readable(largestFitting(seen, sheet, 1), trueScale);
+}
+
+/** The largest scale at which the points fit the sheet with that share of their room, px per mm. */
+export function largestFitting(seen: readonly Seen[], sheet: Sheet, share: number): number {
   let low = LEAST_SCALE;
   let high = LARGEST_SCALE;
   for (let step = 0; step < HALVINGS; step++) {
     const middle = (low + high) / 2;
-    if (fits(extent(seen, middle, 1), sheet)) low = middle;
+    if (fits(extent(seen, middle, share), sheet)) low = middle;
     else high = middle;
   }
-  return readable(low, trueScale);
+  return low;
 }
 
-function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
+/** Whether that much fits the sheet. */
+export function fits({ left, right, bottom, top }: Extent, sheet: Sheet): boolean {
   return right - left <= sheet.right - sheet.left && top - bottom <= sheet.bottom - sheet.top;
 }
 
@@ -108,7 +121,8 @@ interface Extent {
   readonly top: number;
 }
 
-function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent {
+/** What points and that share of their room take up at a scale. */
+export function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { point, room } of points) {
     const x = point.x * pxPerMm + room.x * share;
@@ -121,7 +135,8 @@ function extent(points: readonly Seen[], pxPerMm: number, share: number): Extent
   return { left, right, bottom, top };
 }
 
-function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
+/** What must be seen of a section, and the room beyond it. */
+export function seenPoints(section: Section, sheet: Sheet): readonly Seen[] {
   const seen: Seen[] = [];
   const { above, below } = sheet.margins;
   const clear = section.kind === 'butt' ? [above * 0.7, below * 0.8] : [0, 0];

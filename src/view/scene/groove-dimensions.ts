@@ -77,11 +77,13 @@ function rootFaces(context: DimensionContext): readonly DimensionRequest[] {
   const { groove } = section;
   const [first, second] = [measurements.values.rootFace1, measurements.values.rootFace2];
   const equal = Math.abs((first?.value ?? 0) - (second?.value ?? 0)) < SAME;
+  // Of two that are equal to the eye either may be the lesser by a hair, and is measured on its plate.
+  const lesser = (first?.value ?? 0) <= (second?.value ?? 0) ? 0 : 1;
   const bevelled2 = groove?.faceBevels[1] !== null || groove.rootBevels[1] !== null;
   // A square edge has no root face: nothing of it is bevelled.
   const shown =
     equal || !bevelled2
-      ? ([['rootFace', 0]] as const)
+      ? ([['rootFace', lesser]] as const)
       : ([
           ['rootFace1', 0],
           ['rootFace2', 1],

@@ -69,7 +69,10 @@ function turn(context: DimensionContext): readonly DimensionRequest[] {
   const want = wanted(context, 'angularMisalignment', 'angle', RANK.angle);
   if (want === null) return [];
   const vertex = toPx(context.view, want.witness.vertex);
-  const room = context.sheet.right - vertex.x;
+  const { sheet, section } = context;
+  // The arc stands between plate 2 and plate 1 carried on beneath it.
+  const room =
+    section.face.surfaces[1].along.x > 0 ? sheet.right - vertex.x : vertex.x - sheet.left;
   return [
     angleRequest(
       context,

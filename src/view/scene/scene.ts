@@ -3,7 +3,7 @@ import { contourLength, pointAtLength } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
 import type { MeasurementId, Measurements } from '../../measure/index.ts';
-import { type AllowedBand, drawnBand, NO_BAND } from './allowed-band.ts';
+import { type AllowedBand, type BandDrawing, drawnBand, NO_BAND } from './allowed-band.ts';
 import { bandCaptions } from './band-captions.ts';
 import type { Construction } from './construction.ts';
 import { constructionLines, type ConstructionPaths } from './construction-lines.ts';
@@ -37,6 +37,8 @@ import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
 import { drawnScale, toPx, type View } from './view-transform.ts';
 
+const NOTHING_TOLD: ReadonlySet<MeasurementId> = new Set();
+
 /** Everything that decides what the drawing shows. */
 export interface SceneInput {
   readonly section: Section;
@@ -49,6 +51,8 @@ export interface SceneInput {
   readonly band: AllowedBand | null;
   /** what is pointed at among the checks or measurements */
   readonly lit: Check['measurement'] | null;
+  /** what stands on the drawing already, beside its dimensions */
+  readonly told?: ReadonlySet<MeasurementId>;
   readonly held: { readonly section: Section; readonly label: string } | null;
   /** places that labels keep off, px after the view: the handles' points, mm */
   readonly kept: readonly Point[];
@@ -56,6 +60,8 @@ export interface SceneInput {
   readonly bars: readonly BarLength[];
   /** what is dimensioned of this kind of joint, and how */
   readonly dimensioning: Dimensioning;
+  /** how what the sheet allows of it is drawn */
+  readonly bandDrawing: BandDrawing;
   /** drawn at true size and nothing else */
   readonly trueToSize: boolean;
   /** px per mm of the reader's screen at life size */
@@ -105,7 +111,10 @@ export function composeScene(input: SceneInput): Scene {
     : fitView(section, sheet, input.before?.view ?? null, input.hold, input.trueScale);
   const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
   const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
-  const band = show.band && input.band !== null ? drawnBand(section, input.band, view) : NO_BAND;
+  const band =
+    show.band && input.band !== null
+      ? drawnBand(section, input.band, view, input.bandDrawing)
+      : NO_BAND;
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);
   const heldLines = input.held === null ? [] : heldContours(input.held.section);
@@ -182,6 +191,7 @@ function dimensionRequests(
       checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements, step)]),
     ),
     lit: lit === null ? null : (drawnAs(lit, measurements, step)[0] ?? null),
+    told: input.told ?? NOTHING_TOLD,
     governing: section.kind === 'fillet' ? governingThroat(checks, measurements) : null,
     show,
     view,
@@ -195,7 +205,8 @@ function dimensionRequests(
 
 /** Labels of a fillet's face share a left edge 16 px past the extension line of toe 1. */
 function columnOf({ kind, face }: Section, view: View): number | null {
-  if (kind !== 'fillet' || face.toes === null) return null;
+  // Turned left to right its labels end at the toe, and share no left edge.
+  if (kind !== 'fillet' || face.toes === null || face.surfaces[0].along.x < 0) return null;
   const lip = face.lips?.[0] ?? face.toes[0];
   return toPx(view, { x: Math.max(face.toes[0].x, lip.x), y: 0 }).x + 16;
 }

@@ -11,12 +11,19 @@ import { measure, measurementIds, type MeasurementId } from '../../../src/measur
 import { buttGrips } from '../../../src/view/scene/butt-grips.ts';
 import { filletGrips } from '../../../src/view/scene/grips.ts';
 import { handlesOf as handlesWith, type HandleGroup } from '../../../src/view/scene/handles.ts';
+import {
+  type AllowedBand,
+  type DrawnBand,
+  drawnBand,
+  filletBand,
+} from '../../../src/view/scene/allowed-band.ts';
+import { buttBand } from '../../../src/view/scene/butt-band.ts';
 import { buttDimensions } from '../../../src/view/scene/butt-dimensions.ts';
 import { filletDimensions } from '../../../src/view/scene/fillet-dimensions.ts';
 import { sceneWords, barLengths } from '../../../src/view/scene/scene-words.ts';
 import type { SceneInput } from '../../../src/view/scene/scene.ts';
 import { type Manner, sheetOf } from '../../../src/view/scene/sheet.ts';
-import { TRUE_SCALE } from '../../../src/view/scene/view-transform.ts';
+import { TRUE_SCALE, type View } from '../../../src/view/scene/view-transform.ts';
 import { anyJoint } from '../../joint/any-joint.ts';
 
 export const METRIC = { units: 'mm', inches: 'decimal', terms: 'US' } as const;
@@ -58,6 +65,7 @@ export function sceneOf(
     kept: [],
     words: sceneWords(METRIC),
     bars: barLengths(METRIC),
+    bandDrawing: section.kind === 'fillet' ? filletBand : buttBand,
     dimensioning: section.kind === 'fillet' ? filletDimensions : buttDimensions,
     trueToSize: false,
     trueScale: TRUE_SCALE,
@@ -103,6 +111,10 @@ export function check(
     source: { document: 'test', edition: '', clause: '', status: 'invented' },
   };
 }
+
+/** The band of either kind of joint as the page draws it. */
+export const bandOn = (section: Section, band: AllowedBand, view: View): DrawnBand =>
+  drawnBand(section, band, view, section.kind === 'fillet' ? filletBand : buttBand);
 
 /** Any section that can be built, over the whole of every range. */
 export const anySection: fc.Arbitrary<Section> = fc

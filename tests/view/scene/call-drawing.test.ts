@@ -15,6 +15,7 @@ const asked = (section: Section, more: Partial<CallDrawingInput> = {}): CallDraw
   rootAccessible: false,
   known: { plate: 0, mm: 12 },
   held: null,
+  runScale: null,
   trueScale: null,
   ...more,
 });

@@ -91,11 +91,33 @@ describe('The foot of the drawing', () => {
     expect(scaleText(26.4)).toBe('26 : 1');
   });
 
+  test('has the same bar for the same scale, whatever found no room', () => {
+    const words = sceneWords(METRIC);
+    for (const sheet of [sheetOf(586, 560, 'presenting'), sheetOf(360, 330, 'phone')]) {
+      const [none, some] = [0, 3].map((count) =>
+        drawingFoot(sheet, 22.68, 6, barLengths(METRIC), words, count),
+      );
+      expect(some?.bar).toEqual(none?.bar);
+      expect(some?.notShown).not.toBe('');
+    }
+    // 5 mm at 6 : 1 is 113 px; beside it and its words there is no room for those of the count.
+    const wall = drawingFoot(
+      sheetOf(586, 560, 'presenting'),
+      22.68,
+      6,
+      barLengths(METRIC),
+      words,
+      1,
+    );
+    expect([wall.bar?.length.mm, wall.stacked]).toEqual([5, true]);
+  });
+
   test('leaves room on a phone for its words and the count of what is not shown', () => {
     const sheet = sheetOf(360, 330, 'phone');
     const words = sceneWords(METRIC);
     for (const scale of [4, 12, 17.4, 20.8, 40]) {
       const foot = drawingFoot(sheet, scale, scale / 3.78, barLengths(METRIC), words, 2);
+      if (foot.stacked) continue;
       const used =
         (foot.bar?.width ?? 0) +
         8 +

@@ -8,9 +8,9 @@ import {
   type JobSheet,
 } from '../../../src/limits/index.ts';
 import { measure } from '../../../src/measure/index.ts';
-import { allowedBandOf, drawnBand } from '../../../src/view/scene/allowed-band.ts';
+import { allowedBandOf } from '../../../src/view/scene/allowed-band.ts';
 import { flawLimits } from '../../../src/view/scene/flaw-limits.ts';
-import { butt, check, tee } from './any-scene.ts';
+import { bandOn, butt, check, tee } from './any-scene.ts';
 
 const limitsOf = (section: Section, changes: Partial<JobSheet> = {}, set = openingLimitSet) => {
   const measurements = measure(section);
@@ -57,7 +57,7 @@ describe('How far a flaw may go is drawn', () => {
     const measurements = measure(section);
     const checks = [{ ...check('misalignment', 'reject', 1), measured: 2 }];
     const view = { scale: 10, originX: 0, originY: 0, width: 0, height: 0, subject: '' };
-    const band = drawnBand(section, allowedBandOf(checks, measurements), view);
+    const band = bandOn(section, allowedBandOf(checks, measurements), view);
     expect(band.limits).toMatch(/^M[\d.-]+ [\d.-]+L[\d.-]+ [\d.-]+$/);
     expect(band.flaws).toHaveLength(1);
   });

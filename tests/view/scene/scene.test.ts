@@ -337,3 +337,53 @@ describe('The drawing of a butt joint', () => {
     expect(keysOf(scene)).not.toContain('faceReinforcement.higher');
   });
 });
+
+describe('A dimension that says nothing', () => {
+  // Less than a tenth of a millimetre on the paper: common practice, no source.
+  const keys = (section: Section, changes: Parameters<typeof sceneOf>[1] = {}) =>
+    keysOf(composeScene(sceneOf(section, changes)));
+
+  test('of a step or penetration that reads as nothing is left out', () => {
+    expect(keys(butt({ offset: -0.01 }))).not.toContain('faceStep');
+    expect(keys(butt({ offset: -0.2 }))).toContain('faceStep');
+    expect(keys(tee({ rootPenetration: 0.03 }))).not.toContain('rootPenetration');
+    expect(keys(tee({ rootPenetration: 0.5 }))).toContain('rootPenetration');
+  });
+
+  test('stays where it is out of limit or pointed at', () => {
+    const checks = [check('misalignment', 'reject')];
+    expect(keys(butt({ offset: -0.01 }), { checks })).toContain('faceStep');
+    expect(keys(butt({ offset: -0.01 }), { lit: 'misalignment' })).toContain('faceStep');
+  });
+
+  test('is that of a thickness that the drawing tells already, unless it is what is asked', () => {
+    const section = butt({ t1: 12, t2: 10 });
+    expect(keys(section)).toEqual(expect.arrayContaining(['t1', 't2']));
+    const told = new Set(['t1'] as const);
+    expect(keys(section, { told })).not.toContain('t1');
+    expect(keys(section, { told })).toContain('t2');
+    expect(keys(section, { told, lit: 't1' })).toContain('t1');
+  });
+});
+
+describe('On the wall, two sections side by side', () => {
+  test('the throat that governs is drawn before the actual one, at the sizes of half a wall', () => {
+    for (const [width, height] of [
+      [560, 540],
+      [586, 560],
+      [620, 580],
+      [860, 580],
+    ] as const) {
+      for (const convexity of [0.5, 1, 1.5, 2.5]) {
+        const section = tee({ convexity });
+        const show = { ...sceneOf(section).show, chord: false, band: false };
+        const checks = judgedBy(section, 8);
+        const input = sceneOf(section, { checks, show }, [width, height, 'presenting']);
+        const scene = composeScene(input);
+        // 8 / √2 on a convex face, however far it stands out.
+        expect(labelled(scene, 'theoreticalThroat')?.value).toBe('5.66');
+        expect(scene.foot.bar?.length.mm).toBe(5);
+      }
+    }
+  });
+});
