@@ -1,6 +1,6 @@
 import type { Joint } from './joint.ts';
 import { JointError } from './joint-error.ts';
-import { rangeFaults, type Bounds } from './parse-joint.ts';
+import { rangeFaults, type Bounds } from './joint-fault.ts';
 import { parametersFor, spatterBounds } from './ranges.ts';
 
 /** Refuses a joint with a number outside its bounds, so that what follows may rely on them. */

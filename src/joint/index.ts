@@ -7,6 +7,7 @@ export { checkRanges } from './check-ranges.ts';
 export { buildFillet } from './fillet.ts';
 export { defaultJoint } from './default-joint.ts';
 export type { ParameterRange } from './parameter.ts';
-export { jointFaults, parseJoint, type JointFault } from './parse-joint.ts';
+export type { JointFault } from './joint-fault.ts';
+export { jointFaults, parseJoint } from './parse-joint.ts';
 export { choicesOfKind, parametersFor, parametersOf, spatterBounds } from './ranges.ts';
 export { jointSchema } from './schema.ts';

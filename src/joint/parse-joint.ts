@@ -1,19 +1,7 @@
-import type { Message, MessageValue } from '../units/index.ts';
 import { JointError } from './joint-error.ts';
 import type { Joint } from './joint.ts';
-import type { ParameterRange } from './parameter.ts';
+import { fault, rangeFaults, type JointFault } from './joint-fault.ts';
 import { choicesOfKind, parametersFor, spatterBounds } from './ranges.ts';
-
-/** What is wrong with one field of a value that ought to be a joint. */
-export interface JointFault {
-  /** path of the field, such as `spatter.0.height`; empty for the whole value */
-  readonly field: string;
-  readonly bound: number | null;
-  readonly reason: Message;
-}
-
-/** Bounds of a number and its unit. */
-export type Bounds = Pick<ParameterRange, 'min' | 'max' | 'unit'>;
 
 type PlainObject = Readonly<Record<string, unknown>>;
 
@@ -46,26 +34,6 @@ export function jointFaults(value: unknown): readonly JointFault[] {
   }
   if (Object.hasOwn(value, 'spatter')) faults.push(...spatterFaults(own(value, 'spatter')));
   return faults;
-}
-
-/** What is wrong with a number that should lie within bounds; NaN and Infinity are no numbers here. */
-export function rangeFaults(
-  value: unknown,
-  field: string,
-  { min, max, unit }: Bounds,
-): readonly JointFault[] {
-  if (typeof value !== 'number' || !Number.isFinite(value)) {
-    return [fault(field, 'joint_error_not_a_number')];
-  }
-  if (value >= min && value <= max) return [];
-  return [
-    fault(
-      field,
-      'joint_error_out_of_range',
-      { least: { value: min, unit }, most: { value: max, unit } },
-      value < min ? min : max,
-    ),
-  ];
 }
 
 function choiceFaults(
@@ -119,15 +87,4 @@ function isObject(value: unknown): value is PlainObject {
 /** Only what the value itself says: nothing from a prototype. */
 function own(value: PlainObject, field: string): unknown {
   return Object.hasOwn(value, field) ? value[field] : undefined;
-}
-
-function fault(
-  field: string,
-  key: `joint_error_${string}`,
-  values?: Readonly<Record<string, MessageValue>>,
-  bound: number | null = null,
-): JointFault {
-  // the field is shown as it was written: a hostile file gets no long say
-  const named = field.length > 40 ? `${field.slice(0, 40)}…` : field;
-  return { field: named, bound, reason: values === undefined ? { key } : { key, values } };
 }

@@ -57,9 +57,10 @@ export function readingAt(
   const at = judgedAt(subject, sense, measurements);
   const found = readingOf(at, measurements, sheet);
   if (found === null || at === subject) return found;
-  const key =
-    sense === 'min' ? 'limits_reason_lesser_root_face' : 'limits_reason_greater_root_face';
-  const whose: Message = { key, values: { side: at === 'rootFace1' ? 1 : 2 } };
+  const whose: Message = {
+    key: `limits_reason_${sense === 'min' ? 'lesser' : 'greater'}_root_face`,
+    values: { side: Number(at.at(-1)) },
+  };
   return { ...found, remarks: [...found.remarks, whose] };
 }
 

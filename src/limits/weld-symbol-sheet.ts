@@ -1,7 +1,7 @@
 import type { ButtJoint, Joint } from '../joint/index.ts';
 import type { Message } from '../units/index.ts';
 import { enteredToMm } from '../units/index.ts';
-import { asking, bevelAsking } from './asked.ts';
+import { asking, bevelAsking } from './asking.ts';
 import type { JobSheet, SheetLength } from './job-sheet.ts';
 import { LimitsError } from './limits-error.ts';
 import { parseWeldSymbol } from './parse-weld-symbol.ts';

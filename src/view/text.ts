@@ -68,40 +68,9 @@ export function text(message: Message, reading: Reading, brief = false): string 
   if (sentence === null) return rest === null ? '…' : message.key;
   if (message.values === undefined) return sentence();
   const words: Record<string, string | number> = {};
-  const { measured, limit, margin } = message.values;
-  const isSum = isLength(measured) && isLength(limit) && isLength(margin);
-  const sum = isSum ? sumReading(measured.value, limit.value, margin.value, reading) : null;
-  for (const [name, value] of Object.entries(message.values)) {
-    const way = sum !== null && isLength(value) ? sum(value.value) : reading;
-    words[name] = word(value, way, brief);
-  }
+  for (const [name, value] of Object.entries(message.values))
+    words[name] = word(value, reading, brief);
   return sentence(words);
-}
-
-const isLength = (value: MessageValue | undefined): value is { value: number; unit: 'mm' } =>
-  typeof value === 'object' && 'unit' in value && value.unit === 'mm';
-
-/** A count of 64ths that is off a whole one by less than this is one. */
-const ON_RULE = 1e-6;
-
-/**
- * How to write each figure of a measurement, its limit and the margin between them: where their
- * fractions would not add up, what lies off the rule's divisions takes decimals.
- */
-export function sumReading(
-  measured: number,
-  limit: number,
-  margin: number,
-  reading: Reading,
-): (value: number) => Reading {
-  const counts = [measured, limit, margin].map((value) => nearestInch64(value, 64));
-  const [found = 0, asked = 0, apart = 0] = counts;
-  if (Math.abs(found - asked) === Math.abs(apart)) return () => reading;
-  return (value) => {
-    const count = mmToInch(value) * 64;
-    const isOnRule = Math.abs(count - Math.round(count)) < ON_RULE;
-    return isOnRule ? reading : { ...reading, inches: 'decimal' };
-  };
 }
 
 function word(value: MessageValue, reading: Reading, brief: boolean): string | number {

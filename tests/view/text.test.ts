@@ -11,6 +11,7 @@ import { groupName, groups } from '../../src/view/page/groups.ts';
 import { pages } from '../../src/view/page/pages.ts';
 import { parameterName } from '../../src/view/parameter-name.ts';
 import { fetchRest, known, length, quantity, text, type Reading } from '../../src/view/text.ts';
+import { sumText } from '../../src/view/page/sum-text.ts';
 
 const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
 const inch: Reading = { ...mm, units: 'in' };
@@ -100,12 +101,12 @@ describe('lengths by the divisions of a rule', () => {
   it('take decimals where their fractions would not add up', () => {
     // 3.7 mm is 9.32 sixty-fourths, 3.0 mm 7.56, 0.7 mm 1.76: 9/64 would be 1/32 over 1/8
     const values = { measured: mm(3.7), limit: mm(3), margin: mm(0.7) };
-    expect(text({ key: 'limits_reason_outside_max', values }, rule)).toBe(
+    expect(sumText({ key: 'limits_reason_outside_max', values }, rule)).toBe(
       '0.146 in is 0.028 in over the 0.118 in allowed.',
     );
     // 10/64 less 8/64 is 2/64
     const added = { measured: mm(3.96875), limit: mm(3.175), margin: mm(0.79375) };
-    expect(text({ key: 'limits_reason_outside_max', values: added }, rule)).toBe(
+    expect(sumText({ key: 'limits_reason_outside_max', values: added }, rule)).toBe(
       '5/32 in is 1/32 in over the 1/8 in allowed.',
     );
   });

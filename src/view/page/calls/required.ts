@@ -39,8 +39,8 @@ export function requiredOf(
 /** The check before anything is measured: a figure is written finer where that tells two apart. */
 const unmeasured = (check: Check): Check => ({ ...check, measured: null, call: 'notAssessed' });
 
-/** 8.0 min, 7.0 over a short length */
+/** 8.0 min (7.0 short) */
 function figures(check: Check, reading: Reading): string {
   const { required, short } = checkReading(check, reading);
-  return short === undefined ? required : `${required}, ${short}`;
+  return short === undefined ? required : `${required} (${short})`;
 }

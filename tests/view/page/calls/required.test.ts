@@ -39,10 +39,8 @@ describe('what is told as required before the call', () => {
     const one = sheetUnder('iso5817-c');
     const leg = { id: 'fillet.welded.leg.min', views: ['cut'] } as const;
     const lines = told(one, leg, 3, 0.1).map(({ limit }) => limit);
-    expect(lines).toContain('max 1 mm + 0.15 × face width, but no more than 4 mm');
-    expect(lines).toContain(
-      'max 0.5 mm + 0.2 × throat of the equal-leg triangle, but no more than 3 mm',
-    );
+    expect(lines).toContain('max 1 mm + 0.15 × face width (4 mm at most)');
+    expect(lines).toContain('max 0.5 mm + 0.2 × throat of the equal-leg triangle (3 mm at most)');
     expect(lines).toContain('7.0 min');
   });
 
