@@ -34,7 +34,7 @@ export function skillName(id: SkillId): Message {
   const skill = skillOf(id);
   if (skill === null) return { key: 'calls_error_no_such_skill' };
   return {
-    key: 'calls_skill',
+    key: skill.refers ? 'calls_skill_open' : 'calls_skill',
     values: {
       joint: { key: `calls_skill_${skill.kind}_${skill.stage.toLowerCase()}` },
       name: quantityName(skill.quantity),

@@ -30,6 +30,9 @@ describe('the name of a skill', () => {
 
   it('tells the joint and the stage that it belongs to', () => {
     expect(text(skillName('butt.welded.undercut.max'), us)).toBe('butt: undercut, greatest');
+    expect(text(skillName('butt.welded.undercut.max.refer'), us)).toBe(
+      'butt: undercut, greatest, or refer',
+    );
     expect(text(skillName('fillet.fitUp.rootGap.max'), us)).toBe(
       'fillet fit-up: root opening, greatest',
     );
