@@ -58,7 +58,7 @@ export function readingAt(
   const found = readingOf(at, measurements, sheet);
   if (found === null || at === subject) return found;
   const whose: Message = {
-    key: `limits_reason_${sense === 'min' ? 'lesser' : 'greater'}_root_face`,
+    key: sense === 'min' ? 'limits_reason_lesser_root_face' : 'limits_reason_greater_root_face',
     values: { side: Number(at.at(-1)) },
   };
   return { ...found, remarks: [...found.remarks, whose] };

@@ -53,6 +53,7 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
   'quiz/distance.ts': { '1e-9': 'no length' },
   'quiz/wrong-rules.ts': { '360': 'half of an angle, degrees to radians' },
+  'view/page/sum-text.ts': { '64': 'divisions of an inch', '1e-6': 'noise of a division' },
   'view/page/check-reading.ts': { '6': 'most decimals', '1e-9': 'the one tolerance' },
   'view/page/conformance-text.ts': { '100': 'per cent' },
   'view/page/parameter-text.ts': { '0.1': 'a step as shown' },

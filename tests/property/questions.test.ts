@@ -102,7 +102,7 @@ describe('a question', () => {
     'stands where it was asked to, with that fault or none: $name',
     ({ sheet, limits }) => {
       const skills = skillsOf(sheet, limits).filter(({ reach }) => reach > 0);
-      expect(skills.length).toBeGreaterThan(7);
+      expect(skills.length).toBeGreaterThan(4);
       const wrong: string[] = [];
       let refused = 0;
       let drawn = 0;
