@@ -71,6 +71,9 @@ async function withOwnLimits(sheet: JobSheet, value: unknown): Promise<JobSheet>
     const [problem] = read.problems;
     throw new LimitsError(problem?.path ?? '', problem?.reason ?? { key: 'limits_data_no_record' });
   }
+  if (read.set.id !== sheet.limitSet) {
+    throw new LimitsError('limits.id', { key: 'bench_document_other_limits' });
+  }
   await fetchLimitSet(ANY_OTHER);
   const source = JSON.stringify(sourceOf(read.compiled));
   for (let n = 1; ; n++) {
@@ -91,8 +94,9 @@ function construction(value: unknown): readonly ConstructionName[] {
 }
 
 function reasonOf(error: unknown): Message {
-  if (error instanceof JointError || error instanceof LimitsError) return error.reason;
-  throw error;
+  if (!(error instanceof JointError || error instanceof LimitsError)) throw error;
+  const { field, reason } = error;
+  return field === '' ? reason : { key: 'bench_document_bad_field', values: { field, reason } };
 }
 
 /** The document in the tail of an address, or why there is none. */

@@ -144,7 +144,10 @@ describe('a bench that is judged by a set of one’s own', () => {
     const document = await documentWith('sheetLeg1 + 2 mm');
     const bad = { ...document, limits: { ...document.limits, version: 9 } };
     const read = await readDocument(JSON.stringify(bad));
-    expect(read).toEqual({ ok: false, why: { key: 'limits_data_other_version' } });
+    expect(read).toMatchObject({
+      ok: false,
+      why: { values: { field: 'version', reason: { key: 'limits_data_other_version' } } },
+    });
   });
 });
 

@@ -1,9 +1,11 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultJoint } from '../../src/joint/index.ts';
 import { toHash, writeDocument, type BenchDocument } from '../../src/state/bench-document.ts';
 import { fromHash, LONGEST, readDocument } from '../../src/state/read-document.ts';
 import { startingBench } from '../../src/state/start.ts';
+import type { Message } from '../../src/units/index.ts';
 import { runs } from '../runs.ts';
 
 const whole: BenchDocument = {
@@ -11,9 +13,15 @@ const whole: BenchDocument = {
   held: defaultJoint('butt'),
   sheet: { ...startingBench().sheet, job: 'Schütz ½ – gate', weld: '日本' },
 };
-const why = async (text: string): Promise<string> => {
+const refusal = async (text: string): Promise<Message | null> => {
   const read = await readDocument(text);
-  return read.ok ? 'read' : read.why.key;
+  return read.ok ? null : read.why;
+};
+/** The reason alone, without the field that it is about. */
+const why = async (text: string): Promise<string> => {
+  const told = await refusal(text);
+  const reason = told?.values?.['reason'];
+  return typeof reason === 'object' && 'key' in reason ? reason.key : (told?.key ?? 'read');
 };
 
 describe('the bench as a document', () => {
@@ -41,6 +49,20 @@ describe('the bench as a document', () => {
     );
     expect(await why(changed({ held: { kind: 'fillet' } }))).toMatch(/^joint_error_/);
     expect(await why(changed({ sheet: {} }))).toMatch(/^limits_/);
+  });
+
+  it('names the field that is wrong', async () => {
+    const sheet = { ...whole.sheet, guard: { ...whole.sheet.guard, factor: 'two' } };
+    expect(await refusal(JSON.stringify({ ...whole, sheet }))).toMatchObject({
+      key: 'bench_document_bad_field',
+      values: { field: 'guard.factor' },
+    });
+  });
+
+  it('is refused with limits that are not those its sheet names', async () => {
+    const source = readFileSync('src/limits/sets/lock-gate-house.json', 'utf8');
+    const limits = { ...(JSON.parse(source) as object), id: 'gate' };
+    expect(await why(JSON.stringify({ ...whole, limits }))).toBe('bench_document_other_limits');
   });
 
   it('is refused when its joint parses but cannot exist', async () => {
