@@ -76,8 +76,13 @@ export class CallsSession {
   get refers(): boolean {
     return skillsOf(this.sheet, this.limits).some(({ refers }) => refers);
   }
-  /** px per mm that this run is drawn at, near which each section is to be; null before the first call */
-  readonly heldScale = $derived(this.done[0]?.pxPerMm ?? null);
+  /**
+   * px per mm that this run is drawn at, near which each section is to be; null for the first, which
+   * stays as it is drawn when it has been called
+   */
+  readonly heldScale = $derived(
+    this.done.find(({ id }) => id !== this.made?.record.id)?.pxPerMm ?? null,
+  );
   /** Whether feedback waits for the end: a test is no lesson. */
   readonly testing = $derived(this.run?.way === 'mixedTest');
   start(way: Way, skill: SkillId | null, length: number | null): void {

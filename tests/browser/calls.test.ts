@@ -85,6 +85,15 @@ test('a second press on the same call makes it', async ({ page }) => {
   await expect(page.getByText('you said')).toBeVisible();
 });
 
+test('a double press makes the call and leaves its feedback to be read', async ({ page }) => {
+  await begin(page);
+  await page.keyboard.press('a');
+  await page.locator('.primary').dblclick({ delay: 20 });
+  await expect(page.locator('.feedback')).toBeVisible();
+  await expect(heading(page)).toHaveText('Call 1 of 10');
+  expect(await kept(page)).toBe(1);
+});
+
 test('a call that stands highlighted is made by itself where a person wants it so', async ({
   page,
 }) => {
@@ -218,6 +227,7 @@ test.describe('by touch', () => {
     expect(small).toEqual([]);
     await action.tap();
     await expect(page.getByText('you said')).toBeVisible();
+    await expect(page.locator('.primary.quiet')).toHaveCount(0);
     await page.getByRole('button', { name: 'Next section' }).tap();
     await expect(heading(page)).toHaveText('Call 2 of 10');
   });
