@@ -1,11 +1,8 @@
 import type { ButtJoint } from './joint.ts';
+import { bevelsBothPlates, isTwoSided } from './prepared-sides.ts';
 import { rows, type Choice, type Parameter } from './parameter.ts';
 
 const bevelled1 = ({ preparation }: ButtJoint): boolean => preparation !== 'square';
-const bevelled2 = ({ preparation }: ButtJoint): boolean =>
-  preparation === 'singleV' || preparation === 'doubleV' || preparation === 'singleU';
-const twoSided = ({ preparation }: ButtJoint): boolean =>
-  preparation === 'doubleV' || preparation === 'doubleBevel';
 const bothSidesOfPlate2 = ({ preparation }: ButtJoint): boolean => preparation === 'doubleV';
 const hollow = ({ preparation }: ButtJoint): boolean =>
   preparation === 'singleU' || preparation === 'singleJ';
@@ -33,7 +30,7 @@ export const buttParameters: readonly Parameter<ButtJoint>[] = [
       max: 60,
       step: 1,
       start: 30,
-      appliesTo: bevelled2,
+      appliesTo: bevelsBothPlates,
     },
     {
       field: 'rootBevelAngle1',
@@ -42,7 +39,7 @@ export const buttParameters: readonly Parameter<ButtJoint>[] = [
       max: 60,
       step: 1,
       start: 30,
-      appliesTo: twoSided,
+      appliesTo: isTwoSided,
     },
     {
       field: 'rootBevelAngle2',
@@ -69,7 +66,7 @@ export const buttParameters: readonly Parameter<ButtJoint>[] = [
       max: 20,
       step: 0.1,
       start: 1.5,
-      appliesTo: bevelled2,
+      appliesTo: bevelsBothPlates,
     },
     {
       field: 'rootSideShare',
@@ -78,7 +75,7 @@ export const buttParameters: readonly Parameter<ButtJoint>[] = [
       max: 0.9,
       step: 0.05,
       start: 0.5,
-      appliesTo: twoSided,
+      appliesTo: isTwoSided,
     },
     { field: 'rootRadius', unit: 'mm', min: 2, max: 12, step: 0.5, start: 4, appliesTo: hollow },
     {

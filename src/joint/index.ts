@@ -10,4 +10,5 @@ export type { ParameterRange } from './parameter.ts';
 export type { JointFault } from './joint-fault.ts';
 export { jointFaults, parseJoint } from './parse-joint.ts';
 export { choicesOfKind, parametersFor, parametersOf, spatterBounds } from './ranges.ts';
+export { bevelsBothPlates, isTwoSided } from './prepared-sides.ts';
 export { jointSchema } from './schema.ts';

@@ -1,5 +1,7 @@
 import { parametersOf, type ButtJoint } from '../joint/index.ts';
 import { enteredToMm } from '../units/index.ts';
+import { askedOf } from './asked.ts';
+import { intendedOffset } from './intended-offset.ts';
 import type { JobSheet, SheetLength, Toleranced } from './job-sheet.ts';
 
 /** A dimension of the fit-up that the sheet asks for and lets vary. */
@@ -32,18 +34,18 @@ export function spreadsOf(joint: ButtJoint, { groove }: JobSheet): readonly Spre
 
 function spread<T>(
   field: Spread['field'],
-  { nominal, drawn: asDrawn, minus, plus }: Toleranced<T>,
+  dimension: Toleranced<T>,
   valueOf: (entered: T) => number,
 ): Spread | null {
-  const entered = asDrawn ?? nominal;
+  const entered = askedOf(dimension);
   // not required
   if (entered === null) return null;
   const drawn = valueOf(entered);
   return {
     field,
     drawn,
-    least: Math.max(0, drawn - valueOf(minus)),
-    most: drawn + valueOf(plus),
+    least: Math.max(0, drawn - valueOf(dimension.minus)),
+    most: drawn + valueOf(dimension.plus),
   };
 }
 
@@ -56,14 +58,11 @@ export function asDrawn(joint: ButtJoint, sheet: JobSheet): ButtJoint {
   const welded: ButtJoint = { ...joint, stage: 'welded', angularMisalignment: 0 };
   // a bevel that is asked for goes before the sum of both
   const groove = spreadsOf(joint, sheet).filter(
-    ({ field }) => field !== 'grooveAngle' || bevelAsked(sheet) === null,
+    ({ field }) => field !== 'grooveAngle' || askedOf(sheet.groove.bevelAngle) === null,
   );
   const cut = groove.reduce((one, { field, drawn }) => withGroove(one, field, drawn), welded);
   return withStep(cut, sheet.intendedAlignment, 0);
 }
-
-const bevelAsked = ({ groove }: JobSheet): number | null =>
-  groove.bevelAngle.drawn ?? groove.bevelAngle.nominal;
 
 /**
  * The joint with one dimension of its groove changed, on the edges that its
@@ -117,17 +116,11 @@ function preparedOf<Field extends keyof ButtJoint>(
 }
 
 /**
- * The joint with plate 2 moved until the step that the sheet does not intend
- * is `step` mm, positive towards the face side. Plates must be parallel. From
- * the mid-planes, half of the difference in thickness is a step at each
- * surface (geometry).
+ * The joint with plate 2 moved until the step that the sheet does not intend is `step` mm, positive
+ * towards the face side. Plates must be parallel.
  */
-export function withStep(
+export const withStep = (
   joint: ButtJoint,
   alignment: JobSheet['intendedAlignment'],
   step: number,
-): ButtJoint {
-  const half = (joint.t2 - joint.t1) / 2;
-  const flush = { centrelines: 0, faceFlush: -half, rootFlush: half }[alignment];
-  return { ...joint, offset: step + flush };
-}
+): ButtJoint => ({ ...joint, offset: step + intendedOffset(joint, alignment) });

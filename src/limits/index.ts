@@ -18,6 +18,7 @@ export { leastTriangle, type LeastTriangle } from './least-triangle.ts';
 export { stepFor } from './reading.ts';
 export { columnConflicts, type ColumnConflict } from './columns.ts';
 export { askedOf } from './asked.ts';
+export { intendedOffset } from './intended-offset.ts';
 export { otherDocument } from './other-document.ts';
 export { detailChecks, type DetailCheck } from './detail-checks.ts';
 export { fitUpRange, type FitUpEnd, type FitUpWeld } from './fit-up-range.ts';

@@ -17,9 +17,15 @@ export interface OverWelding {
 
 const radians = Math.PI / 180;
 
+/** The triangle between the specified legs, half of z1 z2 sin ψ (geometry), mm². */
+export function specifiedAreaOf(sheet: JobSheet): number {
+  const { leg1, leg2, angle } = specifiedSize(sheet);
+  return (leg1 * leg2 * Math.sin(angle * radians)) / 2;
+}
+
 /**
  * The cost of a fillet's size: area, volume and mass against the specified
- * triangle, half of z1 z2 sin ψ (geometry). Null for a section without a
+ * triangle. Null for a section without a
  * finished fillet. An area of 1 mm² is a volume of 1 cm³ for each metre.
  */
 export function overWelding(
@@ -28,8 +34,7 @@ export function overWelding(
 ): OverWelding | null {
   const weldArea = values.weldArea?.value;
   if (section.kind !== 'fillet' || section.stage !== 'welded' || weldArea == null) return null;
-  const { leg1, leg2, angle } = specifiedSize(sheet);
-  const specifiedArea = (leg1 * leg2 * Math.sin(angle * radians)) / 2;
+  const specifiedArea = specifiedAreaOf(sheet);
   const extraVolume = weldArea - specifiedArea;
   return {
     specifiedArea,

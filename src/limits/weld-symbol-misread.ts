@@ -1,3 +1,4 @@
+import { specifiedAreaOf } from './over-welding.ts';
 import { buildButt, JointError } from '../joint/index.ts';
 import type { ButtJoint, Joint } from '../joint/index.ts';
 import { measure, STEEL } from '../measure/index.ts';
@@ -102,12 +103,6 @@ function angleOnEach(asked: JobSheet, joint: Joint): JobSheet | null {
   };
 }
 
-/** Area of the triangle between the specified legs, mm². */
-function filletArea(sheet: JobSheet): number {
-  const { leg1, leg2, angle } = specifiedSize(sheet);
-  return (leg1 * leg2 * Math.sin((angle * Math.PI) / 180)) / 2;
-}
-
 const mm = (value: number): MessageValue => ({ value, unit: 'mm' });
 const deg = (value: number): MessageValue => ({ value, unit: 'deg' });
 
@@ -132,8 +127,8 @@ function filletCost(how: Mistake, asked: JobSheet, made: JobSheet): Message {
         short_plate: right.leg1 > right.leg2 ? 1 : 2,
         short: mm(Math.abs(right.leg1 - right.leg2)),
         throat: mm(right.throat),
-        area: { value: filletArea(asked), unit: 'mm2' },
-        mass: { value: filletArea(asked) * STEEL, unit: 'kg/m' },
+        area: { value: specifiedAreaOf(asked), unit: 'mm2' },
+        mass: { value: specifiedAreaOf(asked) * STEEL, unit: 'kg/m' },
       },
     };
   }
@@ -145,7 +140,7 @@ function filletCost(how: Mistake, asked: JobSheet, made: JobSheet): Message {
       made_leg: mm(wrong.leg1),
       made_throat: mm(wrong.throat),
       percent: change,
-      ...metal(filletArea(asked), filletArea(made)),
+      ...metal(specifiedAreaOf(asked), specifiedAreaOf(made)),
     },
   };
 }
@@ -205,7 +200,7 @@ function onWrongSide(symbol: WeldSymbol, asked: JobSheet, joint: Joint): Misread
 
 function wrongSideOfFillet(asked: JobSheet): Message {
   const { leg1, throat } = specifiedSize(asked);
-  const area = filletArea(asked);
+  const area = specifiedAreaOf(asked);
   return {
     key: 'symbol_cost_wrong_side_fillet',
     values: { leg: mm(leg1), throat: mm(throat), ...metal(area, 2 * area) },

@@ -1,3 +1,4 @@
+import { isTwoSided } from '../joint/index.ts';
 import type { ButtJoint, Joint, PlateNumber, Preparation } from '../joint/index.ts';
 import { enteredToMm, mmToInch, roundHalfAway } from '../units/index.ts';
 import { askedOf } from './asked.ts';
@@ -209,9 +210,6 @@ export function preparedDepths(
   const depth = (value: number): SheetLength | null => (value > 0 ? { unit: column, value } : null);
   return { face: depth(face), root: isTwoSided(joint) ? depth(root) : null };
 }
-
-const isTwoSided = ({ preparation }: ButtJoint): boolean =>
-  preparation === 'doubleV' || preparation === 'doubleBevel';
 
 /** Depths are written where the two sides differ: on one side alone, or as deep, they go without saying. */
 export const isUneven = (joint: ButtJoint): boolean =>

@@ -1,3 +1,4 @@
+import { isTwoSided } from '../joint/index.ts';
 import type { Joint } from '../joint/index.ts';
 import type { Check } from '../limits/index.ts';
 import type { Answer } from './question.ts';
@@ -25,9 +26,7 @@ const onSecondFace: Readonly<Record<Quantity, Quantity>> = {
 
 /** What the fault of a check is called on this joint. */
 export function faultOn(joint: Joint, check: Pick<Check, 'measurement' | 'sense'>): Fault {
-  const hasTwoFaces =
-    joint.kind === 'butt' &&
-    (joint.preparation === 'doubleV' || joint.preparation === 'doubleBevel');
+  const hasTwoFaces = joint.kind === 'butt' && isTwoSided(joint);
   const quantity = quantityOf(check.measurement);
   const face = hasTwoFaces ? onSecondFace[quantity] : undefined;
   return face === undefined ? faultOf(check) : `${face}.${check.sense}`;

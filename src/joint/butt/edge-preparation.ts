@@ -1,3 +1,4 @@
+import { isTwoSided } from '../prepared-sides.ts';
 import { arc, line } from '../../geometry/index.ts';
 import type { Contour, Point, Segment } from '../../geometry/index.ts';
 import { deg, toRad } from '../../units/index.ts';
@@ -25,11 +26,6 @@ export interface PreparedEdge {
   /** straight bevel on the face side; null when the edge is square there */
   readonly faceBevel: Segment | null;
   readonly path: Contour;
-}
-
-/** Whether both sides of the plate are bevelled: a root side is then welded as a second cap. */
-export function isTwoSided(joint: ButtJoint): boolean {
-  return joint.preparation === 'doubleV' || joint.preparation === 'doubleBevel';
 }
 
 /**

@@ -1,6 +1,6 @@
-import { defaultJoint } from '../../joint/index.ts';
+import { defaultJoint, isTwoSided } from '../../joint/index.ts';
 import type { ButtJoint, Preparation, Stage } from '../../joint/index.ts';
-import { askedOf } from '../../limits/index.ts';
+import { askedOf, intendedOffset } from '../../limits/index.ts';
 import type { JobSheet, SheetLength, Toleranced } from '../../limits/index.ts';
 import { enteredToMm } from '../../units/index.ts';
 import { between, happens, lengthBetween, pick, type Random } from '../random.ts';
@@ -30,9 +30,7 @@ export function buttForm(chance: Random, sheet: JobSheet, stage: Stage): ButtJoi
   const t2 = happens(chance, 0.6) ? t1 : t1 + Math.round(2 * between(chance, 0, 0.12 * t1)) / 2;
   const [thin, thick] = happens(chance, 0.5) ? [t1, t2] : [t2, t1];
   const fitUp = fitUpOf(chance, sheet, plain);
-  const oneSided = preparation !== 'doubleV' && preparation !== 'doubleBevel';
-  // the step that the drawing intends
-  const lift = { centrelines: 0, faceFlush: (thin - thick) / 2, rootFlush: (thick - thin) / 2 };
+  const oneSided = !isTwoSided(plain);
   return {
     ...plain,
     ...fitUp,
@@ -41,7 +39,7 @@ export function buttForm(chance: Random, sheet: JobSheet, stage: Stage): ButtJoi
     t2: thick,
     product: happens(chance, 0.5) ? 'plate' : 'pipe',
     backing: oneSided && happens(chance, 0.25) ? 'strip' : 'none',
-    offset: lift[sheet.intendedAlignment],
+    offset: intendedOffset({ t1: thin, t2: thick }, sheet.intendedAlignment),
     rootSideShare: between(chance, 0.35, 0.55),
     capHeight: between(chance, 0.5, 1.1),
     crownShift: between(chance, -0.25, 0.25),

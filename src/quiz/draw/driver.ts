@@ -1,3 +1,5 @@
+import { bevelsBothPlates } from '../../joint/index.ts';
+import { intendedOffset } from '../../limits/index.ts';
 import type { Joint } from '../../joint/index.ts';
 import type { Check, JobSheet } from '../../limits/index.ts';
 import { between, happens, type Random } from '../random.ts';
@@ -74,7 +76,7 @@ function angles(name: string): Choose {
   return (_, joint) => {
     const second = numberIn(joint, `${name}2`);
     const apart = numberIn(joint, `${name}1`) - second;
-    const both = joint.kind === 'butt' && bevelsBoth.has(joint.preparation);
+    const both = joint.kind === 'butt' && bevelsBothPlates(joint);
     const { low, high } = field(joint, `${name}1`);
     const one = field(joint, `${name}1`);
     if (!both) return one;
@@ -89,8 +91,6 @@ function angles(name: string): Choose {
     };
   };
 }
-
-const bevelsBoth: ReadonlySet<string> = new Set(['singleV', 'doubleV', 'singleU']);
 
 /** Two fields that are kept in the same proportion. */
 function together(joint: Joint, first: string, second: string, slope: number): Driver {
@@ -110,12 +110,6 @@ const sided =
     const side = sideOf(measurement) ?? 1;
     return field(joint, `${name}${side}`, { before: before(side) });
   };
-
-/** Where plate 2 stands when what the drawing lines up is in line. */
-function inLine({ intendedAlignment }: JobSheet, joint: Joint): number {
-  const half = (joint.t2 - joint.t1) / 2;
-  return { centrelines: 0, faceFlush: -half, rootFlush: half }[intendedAlignment];
-}
 
 const fillets: Readonly<Record<string, Choose>> = {
   leg: sided('leg'),
@@ -198,7 +192,11 @@ const butts: Readonly<Record<string, Choose>> = {
   rootUndercut: undercut('rootUndercut'),
   overlap: sided('overlap', (side) => ({ [`undercut${side}Depth`]: 0, [`capDrop${side}`]: 0 })),
   misalignment: ({ sheet }, joint, chance) =>
-    field(joint, 'offset', { zero: inLine(sheet, joint), sign: eitherWay(chance), low: 0 }),
+    field(joint, 'offset', {
+      zero: intendedOffset(joint, sheet.intendedAlignment),
+      sign: eitherWay(chance),
+      low: 0,
+    }),
   angularMisalignment: (_, joint, chance) =>
     field(joint, 'angularMisalignment', { sign: eitherWay(chance), low: 0 }),
   bevelAngle: sided('bevelAngle'),

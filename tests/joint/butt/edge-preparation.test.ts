@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { centre, contourArea, line, radius, tangentAt } from '../../../src/geometry/index.ts';
 import type { ButtJoint } from '../../../src/joint/index.ts';
 import {
-  isTwoSided,
   portionOf,
   prepareEdge,
   setbackAt,
   setbackSlope,
 } from '../../../src/joint/butt/edge-preparation.ts';
+import { isTwoSided } from '../../../src/joint/prepared-sides.ts';
 import { butt, cornersOf, refusalOf, rounded } from './plain-butt.ts';
 
 // Definitions: Toeline's vocabulary. In the plate's own frame: x setback, y height.
