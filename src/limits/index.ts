@@ -8,7 +8,7 @@ export { parseLimitSet } from './parse-limit-set.ts';
 export { limitSetSchema } from './limit-set-schema.ts';
 export * from './limit-set-terms.ts';
 export { knownSymbols, sourceOf } from './symbol.ts';
-export { writeValue } from './substitute.ts';
+export { writeTree, writeValue } from './substitute.ts';
 export { compileLimits } from './compile/index.ts';
 export type { CompileResult, FormulaProblem } from './compile/index.ts';
 export { limitSets } from './built-in.ts';

@@ -1,4 +1,4 @@
-import type { Check, LimitSet } from '../../../limits/index.ts';
+import type { Check, CompiledLimitSet } from '../../../limits/index.ts';
 import { faultOn, type Question } from '../../../quiz/index.ts';
 import type { Message } from '../../../units/index.ts';
 import type { Reading } from '../../text.ts';
@@ -19,15 +19,15 @@ export interface Required {
  * what was measured leaves a trace.
  */
 export function requiredOf(
-  { either, joint }: Question,
-  limits: Pick<LimitSet, 'criteria' | 'symbols'>,
+  { either, joint, sheet }: Question,
+  limits: CompiledLimitSet,
   reading: Reading,
 ): readonly Required[] {
   const lines = new Map<string, Set<string>>();
   for (const check of either) {
     if (check.limit === null) continue;
     const fault = faultOn(joint, check);
-    const told = ruleOf(check, limits, reading) ?? figures(unmeasured(check), reading);
+    const told = ruleOf(check, sheet, limits, reading) ?? figures(unmeasured(check), reading);
     lines.set(fault, (lines.get(fault) ?? new Set()).add(told));
   }
   return [...lines].map(([fault, told]) => {

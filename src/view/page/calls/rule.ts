@@ -1,7 +1,13 @@
-import { sourceOf, writeValue, type Check, type LimitSet } from '../../../limits/index.ts';
-import type { Message } from '../../../units/index.ts';
+import {
+  writeTree,
+  writeValue,
+  type Check,
+  type CompiledLimitSet,
+  type JobSheet,
+} from '../../../limits/index.ts';
 import { text, type Reading } from '../../text.ts';
-import { symbolOrigin } from '../symbol-origin.ts';
+import { measurementName } from '../measurement-name.ts';
+import { rowOf, symbolSource } from '../symbol-origin.ts';
 
 /** What a plate is told by, weld or none. */
 const ofPlates: ReadonlySet<string> = new Set(['t1', 't2', 'tMin', 'tMax']);
@@ -12,41 +18,33 @@ const ofPlates: ReadonlySet<string> = new Set(['t1', 't2', 'tMin', 'tMax']);
  */
 export function ruleOf(
   check: Check,
-  limits: Pick<LimitSet, 'criteria' | 'symbols'>,
+  { column }: JobSheet,
+  limits: CompiledLimitSet,
   reading: Reading,
 ): string | null {
-  const { working, sense } = check;
-  if (working === null) return null;
-  const names = new Map(
-    working.symbols.map(({ symbol, value, unit }) => {
-      const name = isOfWeld(symbol, check, limits) ? symbolOrigin(symbol, check, limits) : null;
-      return [symbol, name === null ? writeValue({ value, unit }) : text(name, reading)];
-    }),
-  );
-  if (!working.symbols.some(({ symbol }) => isOfWeld(symbol, check, limits))) return null;
-  const said = (part: string): string =>
-    part
-      .replace(/(\d) (?=[A-Za-z]\w*(?!\w))(?!mm\b|in\b|deg\b)/gu, '$1 × ')
-      .replace(/ - /gu, ' − ')
-      .replace(/[A-Za-z]\w*/gu, (word) => names.get(word) ?? word);
-  const parts = /^(min|max)\((.+), ([^,()]+)\)$/u.exec(working.formula);
-  const rule: Message = {
-    key: `calls_rule_${sense === 'max' ? 'most' : 'least'}${parts === null ? '' : `_${parts[1] as 'min' | 'max'}`}`,
-    values:
-      parts === null
-        ? { rule: said(working.formula) }
-        : { rule: said(parts[2] ?? ''), other: said(parts[3] ?? '') },
-  };
-  return text(rule, reading);
-}
-
-function isOfWeld(
-  symbol: string,
-  { id, measurement }: Check,
-  { criteria, symbols }: Pick<LimitSet, 'criteria' | 'symbols'>,
-): boolean {
-  const criterion = criteria.find((row) => id.startsWith(`${row.id}:`));
-  if (criterion === undefined) return false;
-  const source = sourceOf(symbol, measurement, { ...symbols, ...criterion.symbols });
-  return source?.from === 'measurement' && !ofPlates.has(source.id);
+  const row = rowOf(check, limits);
+  const trees = row === null ? undefined : limits.trees[row.id]?.limit;
+  const tree = trees?.[column] ?? trees?.any;
+  if (row === null || tree === undefined) return null;
+  let isOfWeld = false;
+  const written = (part: typeof tree): string =>
+    writeTree(part, (symbol) => {
+      const source = symbolSource(symbol, row, check, limits);
+      if (source?.from === 'measurement' && !ofPlates.has(source.id)) {
+        isOfWeld = true;
+        return text(measurementName(source.id), reading);
+      }
+      const known = check.working?.symbols.find((one) => one.symbol === symbol);
+      return known === undefined ? symbol : writeValue(known);
+    });
+  const end = check.sense === 'max' ? 'most' : 'least';
+  // the lesser or the greater of a sum and a plain figure reads better as the one with the other as its end
+  const isEnded = Array.isArray(tree) && (tree[0] === 'min' || tree[0] === 'max');
+  const said = isEnded
+    ? {
+        key: `calls_rule_${end}_${tree[0]}`,
+        values: { rule: written(tree[1] ?? 0), other: written(tree[2] ?? 0) },
+      }
+    : { key: `calls_rule_${end}`, values: { rule: written(tree) } };
+  return isOfWeld ? text(said, reading) : null;
 }
