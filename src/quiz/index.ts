@@ -7,6 +7,7 @@ export { distanceOf, exceedanceOf, scaleOf, valueAt } from './distance.ts';
 export { faultOn, quantityOf } from './quantity.ts';
 export { QuizError } from './quiz-error.ts';
 export * from './random.ts';
+export { possibleQuestions } from './possible-questions.ts';
 export { openSheet, settledSheet } from './settle.ts';
 export { skillsOf, type SheetSkill } from './skills.ts';
 export { skillOf } from './skill-id.ts';

@@ -9,6 +9,7 @@ import type { LimitSet } from './limit-set.ts';
 import { quantityOf } from './quantity.ts';
 import type { EyeScale, SectionView, Truth } from './question.ts';
 import { viewsOf } from './sections-seen.ts';
+import { remembered } from './remembered.ts';
 import { sheetKey } from './sheet-key.ts';
 import { openSheet, settledSheet } from './settle.ts';
 import { skillIdOf } from './skill-id.ts';
@@ -39,22 +40,16 @@ const [FIRST, SECOND] = [11, 12];
 const patience: Patience = { forms: 60, tried: 9 };
 const brief: Patience = { forms: 30, tried: 4 };
 
-const kept = new WeakMap<LimitSet, Map<string, readonly SheetSkill[]>>();
+const bySheet = remembered<readonly SheetSkill[]>();
 
 /**
  * Every skill that can be asked on this sheet under this set, in the sheet's order and the set's:
  * those of which questions were in fact drawn. Worked out once for a sheet and a set.
  */
-export function skillsOf(sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] {
-  const known = kept.get(limits) ?? new Map<string, readonly SheetSkill[]>();
-  kept.set(limits, known);
-  const key = sheetKey(sheet);
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const found = judgedSkills(sheet, limits).flatMap((skill) => asked(skill, sheet, limits));
-  known.set(key, found);
-  return found;
-}
+export const skillsOf = (sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] =>
+  bySheet(limits, sheetKey(sheet), () =>
+    judgedSkills(sheet, limits).flatMap((skill) => asked(skill, sheet, limits)),
+  );
 
 function asked(skill: Skill, sheet: JobSheet, limits: LimitSet): readonly SheetSkill[] {
   const settled = settledSheet(sheet);

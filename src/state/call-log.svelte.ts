@@ -1,4 +1,3 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import {
   isNewer,
   logFromCsv,
@@ -11,19 +10,8 @@ import {
   type NewerRecord,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
-import type { CallKeeper, KeptRun } from './call-run.ts';
-
-const NAME = 'toeline-calls';
-const SCHEMA = 1;
-
-interface Schema extends DBSchema {
-  /** every record once, by its id; never changed, only added and, on request, all deleted */
-  records: { key: string; value: { readonly id: string } };
-  /** the round in progress under `run` */
-  state: { key: string; value: unknown };
-}
-
-type Database = IDBPDatabase<Schema>;
+import { notOpened, openCallDatabase, otherTabs, type CallDatabase } from './call-database.ts';
+import { isRun, type CallKeeper, type KeptRun } from './call-run.ts';
 
 /** What bringing a file in came to. */
 export type BroughtIn =
@@ -36,7 +24,7 @@ export type BroughtIn =
  * writing is tried again with every call. No call is ever changed; a slip is a record of its own.
  */
 export class CallLog implements CallKeeper {
-  #database: Database | null = null;
+  #database: CallDatabase | null = null;
   readonly #channel: BroadcastChannel | null;
   /** records that the database has refused so far */
   #unwritten: readonly (LogRecord | NewerRecord)[] = [];
@@ -55,8 +43,7 @@ export class CallLog implements CallKeeper {
 
   /** Opens what was kept; never fails: where nothing can be kept the log goes on in memory and says so. */
   static async open(): Promise<CallLog> {
-    const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(NAME);
-    const log = new CallLog(channel);
+    const log = new CallLog(otherTabs());
     await log.#open();
     return log;
   }
@@ -73,21 +60,7 @@ export class CallLog implements CallKeeper {
     }
   }
 
-  #connect(): Promise<Database> {
-    return openDB<Schema>(NAME, SCHEMA, {
-      upgrade(database) {
-        database.createObjectStore('records', { keyPath: 'id' });
-        database.createObjectStore('state');
-      },
-      // a later version in another tab wants to change the database: it goes first
-      // (or the person wants the browser to forget it)
-      blocking: (_current, wanted, event) => {
-        (event.target as IDBDatabase).close();
-        this.#lose({ key: wanted === null ? 'calls_log_not_kept' : 'calls_log_newer_program' });
-      },
-      terminated: () => this.#lose({ key: 'calls_log_not_kept' }),
-    });
-  }
+  #connect = (): Promise<CallDatabase> => openCallDatabase((why) => this.#lose(why));
 
   #lose(why: Message): void {
     this.#database = null;
@@ -168,7 +141,7 @@ export class CallLog implements CallKeeper {
    * first: it still holds what was written. False where that can't be done; then all stays as it is.
    */
   async clear(): Promise<boolean> {
-    let database: Database;
+    let database: CallDatabase;
     try {
       database = this.#database ?? (await this.#connect());
     } catch (error) {
@@ -218,12 +191,6 @@ export class CallLog implements CallKeeper {
   }
 }
 
-/** Why a database doesn't open: a later version of the program has it, or the browser keeps none. */
-function notOpened(error: unknown): Message {
-  const isLater = error instanceof DOMException && error.name === 'VersionError';
-  return { key: isLater ? 'calls_log_newer_program' : 'calls_log_not_kept' };
-}
-
 /** A record that can't be read is passed over: it stays in the database as it is. */
 function readOrNothing(value: unknown): readonly LogRecord[] {
   try {
@@ -232,20 +199,3 @@ function readOrNothing(value: unknown): readonly LogRecord[] {
     return [];
   }
 }
-
-/** A round as this version keeps it; what another version kept is not gone on with. */
-function isRun(value: unknown): value is KeptRun {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    'version' in value &&
-    value.version === 1 &&
-    'spec' in value &&
-    isObject(value.spec) &&
-    'sheet' in value &&
-    isObject(value.sheet) &&
-    'way' in value
-  );
-}
-
-const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;

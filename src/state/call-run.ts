@@ -1,4 +1,5 @@
 import type { JobSheet } from '../limits/index.ts';
+import { ways } from '../quiz/index.ts';
 import type { CallRecord, LogRecord, QuestionSpec, SkillId, Way } from '../quiz/index.ts';
 
 /** Calls made in one go. */
@@ -38,3 +39,14 @@ export type Chooser = (
 /** The calls of a run, first to last. */
 export const callsIn = ({ id }: Run, records: readonly LogRecord[]): readonly CallRecord[] =>
   records.filter((record): record is CallRecord => record.kind === 'call' && record.run === id);
+
+/** Whether a kept value is a run as this version keeps it; what another version kept is not gone on with. */
+export function isRun(value: unknown): value is KeptRun {
+  if (!isRecord(value) || value['version'] !== 1) return false;
+  const { way, length, spec, sheet } = value;
+  const isLength = length === null || (Number.isInteger(length) && Number(length) > 0);
+  return ways.some((one) => one === way) && isLength && isRecord(spec) && isRecord(sheet);
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;

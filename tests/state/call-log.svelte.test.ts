@@ -257,6 +257,32 @@ describe('the log of calls', () => {
     expect(log.records).toEqual([]);
   });
 
+  it('goes on without other tabs where the browser forbids a channel to them', async () => {
+    vi.stubGlobal(
+      'BroadcastChannel',
+      class {
+        constructor() {
+          throw new DOMException('no', 'SecurityError');
+        }
+      },
+    );
+    const log = await logHere();
+    vi.unstubAllGlobals();
+    await log.add(callWith({ id: 'a' }));
+    expect([log.records.length, log.trouble]).toEqual([1, null]);
+  });
+
+  it.each([{ way: 'gamble' }, { length: 2.5 }, { length: -3 }, { length: 'abc' }, { spec: null }])(
+    'takes up no run that is kept as %o',
+    async (change) => {
+      const log = await logHere();
+      log.keepRun({ ...run, ...change } as unknown as KeptRun);
+      await log.add(callWith());
+      log.close();
+      expect((await logHere()).run).toBeNull();
+    },
+  );
+
   it('can say nothing of what is written where the lost database opens no more', async () => {
     const log = await lostLog();
     vi.spyOn(globalThis.indexedDB, 'open').mockImplementation(() => {

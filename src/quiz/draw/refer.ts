@@ -5,6 +5,7 @@ import { between, happens, type Random } from '../random.ts';
 import { quantityOf } from '../quantity.ts';
 import type { EyeScale, Truth } from '../question.ts';
 import type { Skill } from '../skill.ts';
+import { remembered } from '../remembered.ts';
 import { sheetKey } from '../sheet-key.ts';
 import { drawPlaced, type Patience, type Placed, type Target } from './pair.ts';
 
@@ -53,28 +54,22 @@ const mayBeEitherWay = ({ quantity }: Skill, sheet: JobSheet, { criteria }: Limi
 /** Seeds that have to give a question of what is offered. */
 const TRIED = [11, 12, 13, 14];
 const patience: Patience = { forms: 60, tried: 20 };
-const kept = new WeakMap<LimitSet, Map<string, readonly Truth[] | null>>();
+const bySkill = remembered<readonly Truth[] | null>();
 
 /**
  * The answers that one joint may be drawn for where the sheet leaves something open about a skill, the
  * most of them that can be had; null where it leaves nothing. Worked out once for a sheet and a set.
  */
-export function truthsLeftOpen(
+export const truthsLeftOpen = (
   skill: Skill,
   sheet: JobSheet,
   limits: LimitSet,
-): readonly Truth[] | null {
-  const known = kept.get(limits) ?? new Map<string, readonly Truth[] | null>();
-  kept.set(limits, known);
-  const key = `${skill.id} ${sheetKey(sheet)}`;
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const isDrawn = (truths: readonly Truth[]): boolean =>
-    TRIED.every((seed) => openPlaced(seed, truths, skill, sheet, limits, patience) !== null);
-  const found = answersTo(skill, sheet, limits).find(isDrawn) ?? null;
-  known.set(key, found);
-  return found;
-}
+): readonly Truth[] | null =>
+  bySkill(limits, `${skill.id} ${sheetKey(sheet)}`, () => {
+    const isDrawn = (truths: readonly Truth[]): boolean =>
+      TRIED.every((seed) => openPlaced(seed, truths, skill, sheet, limits, patience) !== null);
+    return answersTo(skill, sheet, limits).find(isDrawn) ?? null;
+  });
 
 /** The answers that are tried for, the most of them first; all of a root that nobody sees is open. */
 function answersTo(skill: Skill, sheet: JobSheet, limits: LimitSet): readonly (readonly Truth[])[] {

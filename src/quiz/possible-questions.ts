@@ -1,5 +1,10 @@
-import type { CompiledLimitSet, JobSheet } from '../limits/index.ts';
-import { drawQuestion, QuizError, skillsOf, type Question, type SkillId } from '../quiz/index.ts';
+import type { JobSheet } from '../limits/index.ts';
+import { drawQuestion } from './draw/draw-question.ts';
+import type { LimitSet } from './limit-set.ts';
+import type { Question } from './question.ts';
+import { QuizError } from './quiz-error.ts';
+import type { SkillId } from './skill.ts';
+import { skillsOf } from './skills.ts';
 
 /** Parts of a skill's reach that questions are drawn at, on either side. */
 const PLACES = [0.8, -0.8, 0.4, -0.4] as const;
@@ -8,7 +13,7 @@ const PLACES = [0.8, -0.8, 0.4, -0.4] as const;
 export function possibleQuestions(
   skill: SkillId,
   sheet: JobSheet,
-  limits: CompiledLimitSet,
+  limits: LimitSet,
   count: number,
 ): readonly Question[] {
   const found = skillsOf(sheet, limits).find(({ id }) => id === skill);
