@@ -26,12 +26,12 @@ export function ruleOf(
   const trees = row === null ? undefined : limits.trees[row.id]?.limit;
   const tree = trees?.[column] ?? trees?.any;
   if (row === null || tree === undefined) return null;
-  let isOfWeld = false;
+  const ofWeld: string[] = [];
   const written = (part: typeof tree): string =>
     writeTree(part, (symbol) => {
       const source = symbolSource(symbol, row, check, limits);
       if (source?.from === 'measurement' && !ofPlates.has(source.id)) {
-        isOfWeld = true;
+        ofWeld.push(symbol);
         return text(measurementName(source.id), reading);
       }
       const known = check.working?.symbols.find((one) => one.symbol === symbol);
@@ -39,12 +39,12 @@ export function ruleOf(
     });
   const end = check.sense === 'max' ? 'most' : 'least';
   // the lesser or the greater of a sum and a plain figure reads better as the one with the other as its end
-  const isEnded = Array.isArray(tree) && (tree[0] === 'min' || tree[0] === 'max');
+  const isEnded = typeof tree === 'object' && (tree[0] === 'min' || tree[0] === 'max');
   const said = isEnded
     ? {
         key: `calls_rule_${end}_${tree[0]}`,
         values: { rule: written(tree[1] ?? 0), other: written(tree[2] ?? 0) },
       }
     : { key: `calls_rule_${end}`, values: { rule: written(tree) } };
-  return isOfWeld ? text(said, reading) : null;
+  return ofWeld.length > 0 ? text(said, reading) : null;
 }

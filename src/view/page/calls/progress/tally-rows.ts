@@ -25,7 +25,7 @@ export const percentOf = (share: number, wording: Told): string =>
   wording.say('calls_eye_percent', { amount: Math.round(100 * share) });
 
 /** A figure with two decimals and a true minus. */
-const plainFigure = (value: number): string => value.toFixed(2).replace('-', '−');
+export const plainFigure = (value: number): string => value.toFixed(2).replace('-', '−');
 
 /** A figure with the ends of its interval. */
 export const rangedFigure = (
