@@ -1,5 +1,5 @@
 import { isRight, type CallRecord } from '../call-record.ts';
-import { namesFault } from '../quantity.ts';
+import { nameIn, namesFault } from '../quantity.ts';
 import type { Answer } from '../question.ts';
 import type { Fault } from '../skill.ts';
 import { agreementOf } from './agreement.ts';
@@ -17,7 +17,7 @@ export interface Counted extends Estimate {
 /** A fault that was taken for another, and how often. */
 export interface Confusion {
   readonly fault: Fault;
-  readonly takenFor: NonNullable<Answer['fault']>;
+  readonly takenFor: Fault;
   readonly calls: number;
 }
 
@@ -164,9 +164,12 @@ const isNamed = ({ fault, answer }: NamingCall): boolean => namesFault(fault, an
 function confusionsIn(calls: readonly NamingCall[]): readonly Confusion[] {
   const counts = new Map<string, Confusion>();
   for (const { fault, answer } of calls) {
-    const key = `${fault} ${answer.fault}`;
+    const takenFor = nameIn(answer.fault);
+    // who names nothing takes it for nothing
+    if (takenFor === null) continue;
+    const key = `${fault} ${takenFor}`;
     const before = counts.get(key)?.calls ?? 0;
-    counts.set(key, { fault, takenFor: answer.fault, calls: before + 1 });
+    counts.set(key, { fault, takenFor, calls: before + 1 });
   }
   return [...counts.values()].sort((a, b) => b.calls - a.calls);
 }
