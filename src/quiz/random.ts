@@ -1,3 +1,5 @@
+import { randomUniform } from 'd3-random';
+
 /** A stream of chance that follows from its seed alone. `unit` serves d3-random as `.source`. */
 export interface Random {
   /** the next whole number from 0 to 2^32 - 1 */
@@ -60,11 +62,11 @@ export function shuffled<Item>(chance: Random, list: readonly Item[]): readonly 
 
 /** A number from `low` up to `high`, evenly spread; `low` where the two have crossed. */
 export const between = ({ unit }: Random, low: number, high: number): number =>
-  low + Math.max(0, high - low) * unit();
+  randomUniform.source(unit)(low, Math.max(low, high))();
 
 /** A length from `low` up to `high`, its logarithm evenly spread. */
 export const lengthBetween = (chance: Random, low: number, high: number): number =>
-  high <= low ? low : low * (high / low) ** chance.unit();
+  high <= low ? low : low * (high / low) ** between(chance, 0, 1);
 
 /** True with this probability, 0 to 1. */
 export const happens = ({ unit }: Random, probability: number): boolean => unit() < probability;
