@@ -52,6 +52,11 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     '0.06': 'from when on a symbol and a joint say the same',
   },
   'quiz/distance.ts': { '1e-9': 'no length' },
+  'quiz/possible-questions.ts': {
+    '0.8': 'a place in the step of difficulty, towards its end',
+    '0.4': 'a place in the step of difficulty, half way',
+  },
+  'quiz/remembered.ts': { '64': 'most results kept' },
   'quiz/wrong-rules.ts': { '360': 'half of an angle, degrees to radians' },
   'view/page/sum-text.ts': { '64': 'divisions of an inch', '1e-6': 'noise of a division' },
   'view/page/check-reading.ts': { '6': 'most decimals', '1e-9': 'the one tolerance' },

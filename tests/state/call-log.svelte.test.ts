@@ -260,11 +260,9 @@ describe('the log of calls', () => {
   it('goes on without other tabs where the browser forbids a channel to them', async () => {
     vi.stubGlobal(
       'BroadcastChannel',
-      class {
-        constructor() {
-          throw new DOMException('no', 'SecurityError');
-        }
-      },
+      vi.fn(function forbidden(): never {
+        throw new DOMException('no', 'SecurityError');
+      }),
     );
     const log = await logHere();
     vi.unstubAllGlobals();
