@@ -75,8 +75,10 @@ export function intruders(
     const distance = distanceOf(check);
     if (same) return distance > out + ROUNDING;
     if (isOneWith(own, faultOf(check))) {
-      const isAlongside = out > 0 && scaleOf(check) !== scaleOf(decisive);
-      return !isAlongside && distance > Math.max(out, -comfortOf(check, checks)) + ROUNDING;
+      const inside = -comfortOf(check, checks);
+      // degrees and a share of a limit can't be put beside each other
+      if (scaleOf(check) !== scaleOf(decisive)) return out <= 0 && distance > inside + ROUNDING;
+      return distance > Math.max(out, inside) + ROUNDING;
     }
     // a root that nobody can see is no question about this joint
     if (check.call === 'refer' && !isHidden(check)) return true;

@@ -116,10 +116,9 @@ const fillets: Readonly<Record<string, Choose>> = {
   contactLeg: (_, joint) => field(joint, 'leg2'),
   legDifference: (_, joint, chance) => {
     const [longer, other] = happens(chance, 0.5) ? ['leg1', 'leg2'] : ['leg2', 'leg1'];
-    const [low, high] = [0, boundsOf('fillet', longer)[1]];
     return {
-      ...field(joint, longer, { low }),
-      high,
+      ...field(joint, longer),
+      low: 0,
       place: (at, x) =>
         withFields(at, { [longer]: within('fillet', longer, numberIn(at, other) + x) }),
       read: (at) => numberIn(at, longer) - numberIn(at, other),
