@@ -27,7 +27,8 @@ export function buttForm(chance: Random, sheet: JobSheet, stage: Stage): ButtJoi
   const plain = defaultJoint('butt', preparation);
   const [least, most] = thickness[preparation];
   const t1 = Math.round(2 * lengthBetween(chance, least, most)) / 2;
-  const t2 = happens(chance, 0.6) ? t1 : t1 + Math.round(2 * between(chance, 0, 0.12 * t1)) / 2;
+  const more = happens(chance, 0.6) ? 0 : Math.round(2 * between(chance, 0, 0.12 * t1)) / 2;
+  const t2 = within('butt', 't2', t1 + more);
   const [thin, thick] = happens(chance, 0.5) ? [t1, t2] : [t2, t1];
   const fitUp = fitUpOf(chance, sheet, plain);
   const oneSided = !isTwoSided(plain);
