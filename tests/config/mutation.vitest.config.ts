@@ -32,6 +32,8 @@ export default defineConfig({
   },
   test: {
     environment: 'node',
+    // one world for all files of a run: reading the tables anew for each takes longer than the tests
+    isolate: floor !== 'quiz',
     sequence: { sequencer: NearestFirst },
     // code that counts which test covers what is several times slower
     testTimeout: 30_000,
