@@ -38,7 +38,9 @@ export interface Unreadable {
 export class BenchSession {
   readonly #start: Work;
   #history: History<Work>;
-  #live: Work;
+  #joint: Joint;
+  #sheet: JobSheet;
+  #held: Joint | null;
   #construction: readonly ConstructionName[];
   /** where the last proposal was stopped short, and why */
   stop = $state.raw<Stop | null>(null);
@@ -60,13 +62,13 @@ export class BenchSession {
   constructor(document: BenchDocument) {
     this.#start = workOf(document);
     this.#history = $state.raw(startHistory(this.#start));
-    this.#live = $state.raw(this.#start);
+    // apart, so that a joint under the hand troubles nothing that asks for the sheet
+    this.#joint = $state.raw(document.joint);
+    this.#sheet = $state.raw(document.sheet);
+    this.#held = $state.raw(document.held);
     this.#construction = $state.raw(document.construction);
   }
 
-  readonly joint = $derived.by(() => this.#live.joint);
-  readonly sheet = $derived.by(() => this.#live.sheet);
-  readonly held = $derived.by(() => this.#live.held);
   readonly section = $derived(sectionOf(this.joint));
   readonly measurements = $derived(measurementsOf(this.section));
   readonly limits = $derived(limitSetOf(this.sheet.limitSet));
@@ -93,12 +95,22 @@ export class BenchSession {
       : (this.checks.find((check) => check.id === this.lit)?.measurement ?? null),
   );
 
+  get joint(): Joint {
+    return this.#joint;
+  }
+  get sheet(): JobSheet {
+    return this.#sheet;
+  }
+  get held(): Joint | null {
+    return this.#held;
+  }
   get construction(): readonly ConstructionName[] {
     return this.#construction;
   }
   /** whether a change is under the hand, not settled on yet */
   get moving(): boolean {
-    return this.#live !== this.#history.present;
+    const { joint, sheet, held } = this.#history.present;
+    return joint !== this.#joint || sheet !== this.#sheet || held !== this.#held;
   }
   get canUndo(): boolean {
     return this.#history.past.length > 0;
@@ -133,13 +145,13 @@ export class BenchSession {
   /** Settles on what is shown. */
   commit(): void {
     this.#history = record(this.#history, this.#live);
-    this.#live = this.#history.present;
+    this.#hand(this.#history.present);
   }
 
   /** Gives up the live change. */
   cancel(): void {
     this.stop = null;
-    this.#live = this.#history.present;
+    this.#hand(this.#history.present);
   }
 
   /** A choice that changes what the joint is: the first that can be built; says so when it wasn't the one meant. */
@@ -190,7 +202,7 @@ export class BenchSession {
     const held = this.held === null ? this.joint : null;
     // What is under the hand goes on: only the outline is settled on.
     this.#history = record(this.#history, { ...this.#history.present, held });
-    this.#live = { ...this.#live, held };
+    this.#held = held;
   }
 
   showConstruction(name: ConstructionName, on: boolean): void {
@@ -198,9 +210,21 @@ export class BenchSession {
     this.#construction = on ? [...others, name] : others;
   }
 
+  /** What is under the hand. */
+  get #live(): Work {
+    return { joint: this.#joint, sheet: this.#sheet, held: this.#held };
+  }
+
+  /** Puts a state of the work under the hand. */
+  #hand({ joint, sheet, held }: Work): void {
+    this.#joint = joint;
+    this.#sheet = sheet;
+    this.#held = held;
+  }
+
   #show(work: Work): void {
     this.notice = null;
-    this.#live = work;
+    this.#hand(work);
   }
 
   #settle(work: Work): void {
@@ -213,7 +237,7 @@ export class BenchSession {
     this.stop = null;
     this.notice = null;
     this.#history = history;
-    this.#live = history.present;
+    this.#hand(history.present);
   }
 }
 

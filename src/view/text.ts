@@ -21,7 +21,8 @@ let rest: Sentences | null = null;
 /** Fetches the sentences that the page did not open with. */
 export async function fetchRest(): Promise<void> {
   rest ??= (await import('./messages/compiled/en-rest.js')).sentences;
-  found.clear();
+  found.US.clear();
+  found.ISO.clear();
 }
 
 /** The compiler's name of a key: small letters, and how many capitals the key had. */
@@ -30,17 +31,21 @@ function nameOf(key: string): string {
   return key.toLowerCase() + (capitals > 0 ? String(capitals) : '');
 }
 
-/** What each key was looked up to be; null until the rest is here. */
-const found = new Map<string, Sentence | null>();
+/** What each key was looked up to be in either terms; null until the rest is here. */
+const found = { US: new Map<string, Sentence | null>(), ISO: new Map<string, Sentence | null>() };
 
-/** The sentence of a key, or null when there is none, or none yet. */
-function sentenceOf(key: string): Sentence | null {
-  const before = found.get(key);
+/** The sentence of a key, or of its pair in these terms; null when there is none, or none yet. */
+function sentenceOf(key: string, terms: Reading['terms']): Sentence | null {
+  const before = found[terms].get(key);
   if (before !== undefined) return before;
-  const name = nameOf(key);
-  const sentence = own(first, name) ?? (rest === null ? null : own(rest, name));
-  found.set(key, sentence);
+  const sentence = sentenceNamed(key) ?? sentenceNamed(key + (terms === 'ISO' ? '_iso' : '_us'));
+  found[terms].set(key, sentence);
   return sentence;
+}
+
+function sentenceNamed(key: string): Sentence | null {
+  const name = nameOf(key);
+  return own(first, name) ?? (rest === null ? null : own(rest, name));
 }
 
 const own = (sentences: Sentences, name: string): Sentence | null =>
@@ -54,16 +59,14 @@ export interface Reading extends Pick<Preferences, 'units' | 'inches' | 'terms'>
 
 /** Whether a key has a sentence, alone or as a pair of terms. */
 export const known = (key: string): boolean =>
-  sentenceOf(key) !== null ||
-  (sentenceOf(`${key}_us`) !== null && sentenceOf(`${key}_iso`) !== null);
+  sentenceOf(key, 'US') !== null && sentenceOf(key, 'ISO') !== null;
 
 /**
  * A message in words, its quantities as the reader chose. A key that is a pair of terms gives the
  * chosen one of `key_us` and `key_iso`. `brief` leaves out units where they are the sheet's own.
  */
 export function text(message: Message, reading: Reading, brief = false): string {
-  const term = reading.terms === 'ISO' ? '_iso' : '_us';
-  const sentence = sentenceOf(message.key) ?? sentenceOf(message.key + term);
+  const sentence = sentenceOf(message.key, reading.terms);
   // Not fetched yet, or no sentence at all: then the key shows, better than a blank. A test forbids it.
   if (sentence === null) return rest === null ? '…' : message.key;
   if (message.values === undefined) return sentence();

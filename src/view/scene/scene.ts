@@ -152,7 +152,7 @@ export function composeScene(input: SceneInput): Scene {
     ...placement.lines,
     ...placement.extensions,
   ]);
-  const taken = { labels, lines: [...thin, ...drawnLines] };
+  const taken = { outline: outlineGrid, labels, lines: [...thin, ...drawnLines] };
   return {
     view,
     sheet,

@@ -3,6 +3,7 @@ import { contourBounds } from '../../geometry/index.ts';
 import type { Cut } from './cut-away.ts';
 import { groundAt } from './drawing-sheet.ts';
 import { boxesMeet, type LabelBox, type Line, lineMeetsBox, uprightBox } from './label-box.ts';
+import { anyMeets, type LineGrid } from './line-grid.ts';
 import { type BodyLines, sectionBody, type SectionBody } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
@@ -16,8 +17,10 @@ export interface TrueSize {
   readonly box: LabelBox;
 }
 
-/** What the dimensions have taken of the paper. */
+/** What the section and its dimensions have taken of the paper. */
 export interface Taken {
+  /** every visible edge */
+  readonly outline: LineGrid;
   readonly labels: readonly LabelBox[];
   readonly lines: readonly Line[];
 }
@@ -62,7 +65,7 @@ export function placeTrueSize(
           2 * halfWidth,
           2 * halfHeight,
         );
-        if (lines.outline.some((line) => lineMeetsBox(box, line, 0))) continue;
+        if (anyMeets(taken.outline, box, 0)) continue;
         if (groundAt(lines, box.x, box.y) !== 'air') continue;
         if (taken.labels.some((label) => boxesMeet(box, label, 4))) continue;
         if (taken.lines.some((line) => lineMeetsBox(box, line, 4))) continue;
