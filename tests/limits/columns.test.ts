@@ -49,6 +49,29 @@ describe('a document’s two columns on one joint', () => {
     expect(columnConflicts(fitUp, sheetWith(), set)).toEqual([]);
   });
 
+  it('are told by the row that leaves least room, wherever it stands', async () => {
+    const fitUp = measured({ stage: 'fitUp' }, { rootGap: 2, dihedralAngle: 90 });
+    const wide = row('wide', 'rootGap', { max: { mm: '4 mm', in: '0.2 in' } });
+    const close = row('close', 'rootGap', { max: { mm: '2.5 mm', in: '0.05 in' } });
+    const closer = row('closer', 'rootGap', { max: { mm: '3 mm', in: '0.04 in' } });
+    for (const rows of [
+      [wide, close, closer],
+      [closer, close, wide],
+      [close, wide, closer],
+    ]) {
+      const [conflict] = columnConflicts(fitUp, sheetWith(), await compiledSet(...rows));
+      expect(conflict?.mm.limit).toBe(2.5);
+      expect(conflict?.in.limit).toBeCloseTo(0.04 * 25.4, 12);
+    }
+  });
+
+  it('are compared by the document’s own rows, not by what the sheet asks', () => {
+    const short = measured({}, { ...flatFillet, leg1: 2, leg2: 2 });
+    expect(
+      columnConflicts(short, sheetWith(), house).map(({ mm }) => mm.source.status),
+    ).not.toContain('sheet');
+  });
+
   it('agree elsewhere', () => {
     const fitUp = measured({ stage: 'fitUp' }, { rootGap: 1, dihedralAngle: 90 });
     expect(columnConflicts(fitUp, sheetWith(), house)).toEqual([]);

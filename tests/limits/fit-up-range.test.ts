@@ -172,6 +172,46 @@ describe('what the fit-up does to the finished weld', () => {
     expect(at(heavy, sheet, 'rootOpening', 'most')?.weld?.turned).toEqual([]);
   });
 
+  it('tells what moves the most first, and what it turns to a reject before what it lets pass', () => {
+    const heavy = joint({ capHeight: 2.65, capPast1: 1.5, capPast2: 1.5, rootHeight: 1 });
+    for (const [field, end] of [
+      ['rootOpening', 'least'],
+      ['rootOpening', 'most'],
+      ['rootFace', 'most'],
+      ['bevelAngle', 'most'],
+    ] as const) {
+      const { moved = [], turned = [] } = at(heavy, sheet, field, end)?.weld ?? {};
+      const steps = moved.map(({ from, to }) => Math.abs(to - from));
+      expect(steps).toEqual([...steps].sort((a, b) => b - a));
+      for (const step of steps) expect(step).toBeGreaterThan(0.05);
+      const calls = turned.map(({ check }) => check.call === 'reject');
+      expect(calls).toEqual([...calls].sort((a, b) => Number(b) - Number(a)));
+      for (const { from, check } of turned) expect(from).not.toBe(check.call);
+    }
+    // what is told as turned is not told again as moved
+    const { moved = [], turned = [] } = at(heavy, sheet, 'rootOpening', 'least')?.weld ?? {};
+    const told: readonly string[] = turned.map(({ check }) => check.measurement);
+    expect(told).toContain('faceReinforcement.higher');
+    expect(moved.filter(({ id }) => told.includes(id))).toEqual([]);
+  });
+
+  it('is told without a set as well, by the higher plate', () => {
+    const weld = fitUpRange(joint({ capHeight: 1 }), sheet, undefined)[0]?.weld;
+    expect(weld?.turned).toEqual([]);
+    expect(weld?.moved.map(({ id }) => id)).toEqual(['faceWidth']);
+  });
+
+  it('has no misalignment to try where none at all is allowed', () => {
+    const none = { ...limitSet('iso5817-b') };
+    const strict = {
+      ...none,
+      criteria: none.criteria.filter(({ measurements }) => !measurements.includes('misalignment')),
+    };
+    expect(fitUpRange(joint(), sheet, strict).map(({ field }) => field)).not.toContain(
+      'misalignment',
+    );
+  });
+
   it('at 2 mm of misalignment is a thinner joint, by the plates’ slope', () => {
     // ISO 5817 B, 5071: 0.1 t, 2 mm for 20 mm plates
     const thick = joint({ t1: 20, t2: 20 });

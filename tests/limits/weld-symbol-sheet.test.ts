@@ -218,6 +218,79 @@ describe('a sheet from a symbol', () => {
     expect(refused(root({ grooveAngle: null }), doubleV)).toBe('taken');
   });
 
+  it('says what it asks and what the joint has where it is refused', () => {
+    const reasonOf = (symbol: WeldSymbol, joint: Joint, sheet = sheetWith()) => {
+      try {
+        sheetFromSymbol(symbol, sheet, joint);
+      } catch (error) {
+        if (error instanceof LimitsError) return error.reason;
+      }
+      return null;
+    };
+    const groove = symbolOf(singleV, sheetWith(), 'AWS');
+    const both = symbolOf(doubleV, sheetWith(), 'AWS');
+    const root = {
+      ...groove,
+      otherSide: { ...(both.otherSide as SymbolElement), grooveAngle: 70 },
+    };
+    const [fillet, v] = [{ key: 'symbol_kind_fillet' }, { key: 'symbol_kind_v' }];
+    expect(reasonOf(groove, tee)?.values).toEqual({ asked: v, has: fillet });
+    expect(reasonOf(groove, doubleV)?.values).toEqual({ has: v });
+    expect(reasonOf(both, singleV)?.values).toBeUndefined();
+    expect(reasonOf(withArrowSide(groove, { depth: mm(9) }), singleV)?.values).toEqual({
+      asked: { value: 9, unit: 'mm' },
+      has: { value: 10.5, unit: 'mm' },
+    });
+    expect(reasonOf(root, doubleV)?.values).toEqual({
+      asked: { value: 70, unit: 'deg' },
+      has: { value: 60, unit: 'deg' },
+    });
+  });
+
+  it('takes a letter or a unit alone for another size', () => {
+    const symbol = symbolOf(tee, sheetWith(), 'ISO');
+    const sized = (size: Partial<NonNullable<SymbolElement['size']>>) =>
+      sheetFromSymbol(
+        withArrowSide(symbol, { size: { prefix: 'z', first: mm(7), second: null, ...size } }),
+        sheetWith(),
+        tee,
+      ).size;
+    expect(sized({ prefix: 'a' })).toEqual({ as: 'throat', first: mm(7), second: null });
+    expect(sized({ first: in64(7) })).toEqual({ as: 'leg', first: in64(7), second: null });
+    expect(sized({ second: mm(9) })).toEqual({ as: 'leg', first: mm(7), second: mm(9) });
+    expect(sized({})).toEqual(sheetWith().size);
+  });
+
+  it('turns each plate of a U by half of its angle', () => {
+    const singleU = defaultJoint('butt', 'singleU');
+    const symbol = withArrowSide(symbolOf(singleU, sheetWith(), 'AWS'), { grooveAngle: 30 });
+    const { groove } = sheetFromSymbol(symbol, sheetWith(), singleU);
+    expect([groove.grooveAngle.nominal, groove.bevelAngle.nominal]).toEqual([30, 15]);
+  });
+
+  it('leaves the bevel to the sheet where it takes the groove angle away', () => {
+    const symbol = withArrowSide(symbolOf(singleV, sheetWith(), 'AWS'), { grooveAngle: null });
+    const { groove } = sheetFromSymbol(symbol, sheetWith(), singleV);
+    expect(groove.grooveAngle.nominal).toBeNull();
+    expect(groove.bevelAngle).toEqual(sheetWith().groove.bevelAngle);
+  });
+
+  it('tells a face from a root side by depth where no opening does', () => {
+    const { groove } = sheetWith();
+    const shut = sheetWith({
+      groove: { ...groove, rootOpening: { ...groove.rootOpening, nominal: null } },
+    });
+    for (const rootSideShare of [0.3, 0.7]) {
+      const uneven = { ...doubleV, rootSideShare };
+      for (const arrowSide of ['face', 'root'] as const) {
+        const marks = { ...plainMarks, arrowSide };
+        expect(marksOf(symbolOf(uneven, shut, 'ISO', marks), uneven)).toEqual(marks);
+      }
+    }
+    // nothing tells two like sides apart: the arrow side
+    expect(marksOf(symbolOf(doubleV, shut, 'ISO'), doubleV).arrowSide).toBe('face');
+  });
+
   it('gives back the marks that it was drawn with', () => {
     const marked: SymbolMarks = {
       contour: 'flush',
