@@ -43,10 +43,67 @@ describe('a job sheet from outside', () => {
           rootFace: { nominal: in64(4), minus: in64(1), plus: in64(2) },
         },
       }),
+      sheetWith({
+        rootAccessible: false,
+        service: { ...sheetWith().service, seam: 'longitudinal', category: 'B' },
+        symbol: {
+          contour: 'flush',
+          allRound: true,
+          field: false,
+          tail: 'WPS 12',
+          arrowSide: 'root',
+        },
+        groove: {
+          bevelAngle: {
+            nominal: 30,
+            minus: 5,
+            plus: 5,
+            drawn: 32,
+            detailed: { minus: 2, plus: 3 },
+          },
+          grooveAngle: { nominal: 60, minus: 5, plus: 5, drawn: 64 },
+          rootOpening: {
+            nominal: mm(2),
+            minus: mm(1),
+            plus: mm(1),
+            drawn: mm(2.5),
+            detailed: { minus: mm(0.5), plus: mm(1) },
+          },
+          rootFace: {
+            nominal: mm(1),
+            minus: mm(1),
+            plus: mm(1),
+            detailed: { minus: mm(0), plus: mm(1) },
+          },
+        },
+      }),
     ];
     for (const sheet of sheets) {
       expect(parseJobSheet(JSON.parse(JSON.stringify(sheet)))).toEqual(sheet);
     }
+  });
+
+  it('takes a sheet of before there were such fields: a root that is reached, nothing known of the service', () => {
+    const { rootAccessible, service, ...older } = sheetWith();
+    expect(parseJobSheet(older)).toEqual({ ...older, rootAccessible: true, service });
+    expect([rootAccessible, new Set(Object.values(service))]).toEqual([true, new Set(['unknown'])]);
+    expect(refusal({ ...older, service: 7 })).toBe('service: limits_data_no_record');
+    expect(refusal({ ...older, rootAccessible: 'yes' })).toMatch(/^rootAccessible: /u);
+  });
+
+  it('names the field of a tolerance as detailed that can’t be read', () => {
+    const detailed = (value: unknown) =>
+      refusal(spoiled(['groove', 'rootOpening', 'detailed'], value));
+    expect(detailed(7)).toBe('groove.rootOpening.detailed: limits_data_no_record');
+    expect(detailed({ minus: mm(1), plus: 7 })).toBe(
+      'groove.rootOpening.detailed.plus: limits_data_no_record',
+    );
+    expect(detailed({ minus: 7, plus: mm(1) })).toBe(
+      'groove.rootOpening.detailed.minus: limits_data_no_record',
+    );
+    expect(refusal(spoiled(['groove', 'rootOpening', 'drawn'], 7))).toBe(
+      'groove.rootOpening.drawn: limits_data_no_record',
+    );
   });
 
   it('leaves behind what a sheet does not have', () => {
