@@ -100,10 +100,15 @@ export class CallLog implements CallKeeper {
     }
     try {
       const writing = database.transaction('records', 'readwrite');
-      await Promise.all([...records.map((record) => writing.store.put(record)), writing.done]);
+      const { store } = writing;
+      const isKept = await Promise.all(records.map(({ id }) => store.getKey(id)));
+      // what another tab wrote under the same name stands
+      const fresh = records.filter((_, place) => isKept[place] === undefined);
+      await Promise.all([...fresh.map((record) => store.put(record)), writing.done]);
       this.#unwritten = [];
       this.trouble = null;
       this.#channel?.postMessage('written');
+      if (fresh.length < records.length) await this.#readAgain();
     } catch (error) {
       const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
       this.trouble = { key: isFull ? 'calls_log_full' : 'calls_log_not_kept' };

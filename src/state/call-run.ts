@@ -40,6 +40,13 @@ export type Chooser = (
 export const callsIn = ({ id }: Run, records: readonly LogRecord[]): readonly CallRecord[] =>
   records.filter((record): record is CallRecord => record.kind === 'call' && record.run === id);
 
+/**
+ * What a call is kept under: one question of a run is called once, also where two tabs show it and are
+ * answered in the same instant.
+ */
+export const callName = ({ id }: Run, { seed, skill, view, asked }: QuestionSpec): string =>
+  [id, seed, skill, view, asked].join(' ');
+
 /** Whether a kept value is a run as this version keeps it; what another version kept is not gone on with. */
 export function isRun(value: unknown): value is KeptRun {
   if (!isRecord(value) || value['version'] !== 1) return false;

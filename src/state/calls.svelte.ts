@@ -15,7 +15,7 @@ import {
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
 import { CallDraft } from './call-draft.svelte.ts';
-import { callsIn, type CallKeeper, type Chooser, type KeptRun, type Run } from './call-run.ts';
+import { callName, callsIn, type CallKeeper, type Chooser, type KeptRun, type Run } from './call-run.ts';
 import { sameValue } from './same-value.ts';
 import { browserWorld, type World } from './world.ts';
 
@@ -210,7 +210,7 @@ export class CallsSession {
     const record =
       called ??
       recordOf(question, answer, {
-        id: this.#world.name(),
+        id: callName(run, question.spec),
         at: this.#world.now().toISOString(),
         way: run.way,
         run: run.id,

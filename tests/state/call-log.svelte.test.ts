@@ -145,6 +145,18 @@ describe('the log of calls', () => {
     expect(next.exportJson()).toContain('"kind":"glance"');
   });
 
+  it('keeps the first of two calls that two tabs make on one question in the same instant', async () => {
+    const [first, second] = [await logHere(), await logHere()];
+    const [one, other] = [callWith({ id: 'a', took: 1 }), callWith({ id: 'a', took: 2 })];
+    await Promise.all([first.add(one), second.add(other)]);
+    await vi.waitFor(() => {
+      expect(first.records).toEqual([one]);
+      expect(second.records).toEqual([one]);
+    });
+    expect([first.trouble, second.trouble]).toEqual([null, null]);
+    expect((await logHere()).records).toEqual([one]);
+  });
+
   it('takes in what another tab calls', async () => {
     const [one, other] = [await logHere(), await logHere()];
     await one.add(callWith({ id: 'a' }));
