@@ -15,7 +15,14 @@ import {
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
 import { CallDraft } from './call-draft.svelte.ts';
-import { callName, callsIn, type CallKeeper, type Chooser, type KeptRun, type Run } from './call-run.ts';
+import {
+  callName,
+  callsIn,
+  type CallKeeper,
+  type Chooser,
+  type KeptRun,
+  type Run,
+} from './call-run.ts';
 import { sameValue } from './same-value.ts';
 import { browserWorld, type World } from './world.ts';
 
