@@ -82,6 +82,40 @@ describe('a length that nobody gave', () => {
   });
 });
 
+// ISO 5817 level C: no underfill over the whole length, a tenth of the thickness and at most 1 mm over a short one
+describe('a length of which the whole may have none', () => {
+  const one = sheetUnder('iso5817-c');
+  const id = 'butt.welded.underfill.max.refer';
+  const truths = truthsOf(one, id) ?? [];
+  const found = all(one, id, truths);
+
+  it('is refer from half of what a short one may have up to nearly all of it', () => {
+    expect(found.length).toBeGreaterThan(30);
+    const at = (truth: Truth) =>
+      found.map((placedOnes) => off(placedOnes[truths.indexOf(truth)] as Placed).past);
+    expectWithin(at('refer'), -0.7, -0.03);
+    expectWithin(at('reject'), 0.08, 0.3);
+    if (truths.includes('accept')) {
+      for (const past of at('accept')) expect(past).toBe(Number.NEGATIVE_INFINITY);
+    }
+  });
+});
+
+describe('an angle within a protractor’s doubt', () => {
+  const { guard: usual } = sheetUnder('iso5817-c').sheet;
+  const guard = { ...usual, factor: 2, angleUncertainty: 0.5, lengthUncertainty: 0.02 };
+  const one = sheetUnder('iso5817-c', { guard, extent: 'typical' });
+  const found = all(one, 'fillet.welded.toeAngle.min.refer');
+
+  it('is within 0.85 of a degree of its limit, or plainly 2 to 8 degrees past the doubt', () => {
+    expect(found.length).toBeGreaterThan(40);
+    const past = (which: number) => found.map((three) => off(three[which] as Placed).past);
+    expectWithin(past(0), 1.15 + 2, 1.15 + 8);
+    expectWithin(past(1), -0.85, 0.85);
+    expectWithin(past(2), -1.15 - 8, -1.15 - 2);
+  });
+});
+
 describe('a measurement within an instrument’s doubt', () => {
   const { guard: usual } = sheetUnder('aws-d11-static').sheet;
   const guard = { ...usual, factor: 2, lengthUncertainty: 0.1 };
