@@ -46,12 +46,12 @@ function expectWithin(values: readonly number[], low: number, high: number): voi
 // AWS D1.1 under static load: 1/32 in of undercut, 1/16 in over a short length
 describe('a length that nobody gave', () => {
   const one = sheetUnder('aws-d11-static');
-  const triples = all(one, 'fillet.welded.undercut.max.refer');
-  const at = (which: number) => triples.map((triple) => off(triple[which] as Placed));
+  const triples = () => all(one, 'fillet.welded.undercut.max.refer');
+  const at = (which: number) => triples().map((triple) => off(triple[which] as Placed));
 
   it('is plainly too much, may be enough, or plainly little, 8 to 30 % past either limit', () => {
-    expect(triples.length).toBeGreaterThan(50);
-    for (const triple of triples)
+    expect(triples().length).toBeGreaterThan(50);
+    for (const triple of triples())
       expect(triple.map(({ decisive }) => decisive.call)).toEqual(THREE);
     expectWithin(
       at(0).map(({ past }) => past),
@@ -71,7 +71,7 @@ describe('a length that nobody gave', () => {
   });
 
   it('differs in nothing but what is measured', () => {
-    for (const triple of triples) {
+    for (const triple of triples()) {
       const others = triple.map(({ joint }) => ({
         ...joint,
         undercut1Depth: 0,
@@ -86,16 +86,16 @@ describe('a length that nobody gave', () => {
 describe('a length of which the whole may have none', () => {
   const one = sheetUnder('iso5817-c');
   const id = 'butt.welded.underfill.max.refer';
-  const truths = truthsOf(one, id) ?? [];
-  const found = all(one, id, truths);
+  const truths = () => truthsOf(one, id) ?? [];
+  const found = () => all(one, id, truths());
 
   it('is refer from half of what a short one may have up to nearly all of it', () => {
-    expect(found.length).toBeGreaterThan(30);
+    expect(found().length).toBeGreaterThan(30);
     const at = (truth: Truth) =>
-      found.map((placedOnes) => off(placedOnes[truths.indexOf(truth)] as Placed).past);
+      found().map((placedOnes) => off(placedOnes[truths().indexOf(truth)] as Placed).past);
     expectWithin(at('refer'), -0.7, -0.03);
     expectWithin(at('reject'), 0.08, 0.3);
-    if (truths.includes('accept')) {
+    if (truths().includes('accept')) {
       for (const past of at('accept')) expect(past).toBe(Number.NEGATIVE_INFINITY);
     }
   });
@@ -105,11 +105,11 @@ describe('an angle within a protractor’s doubt', () => {
   const { guard: usual } = sheetUnder('iso5817-c').sheet;
   const guard = { ...usual, factor: 2, angleUncertainty: 0.5, lengthUncertainty: 0.02 };
   const one = sheetUnder('iso5817-c', { guard, extent: 'typical' });
-  const found = all(one, 'fillet.welded.toeAngle.min.refer');
+  const found = () => all(one, 'fillet.welded.toeAngle.min.refer');
 
   it('is within 0.85 of a degree of its limit, or plainly 2 to 8 degrees past the doubt', () => {
-    expect(found.length).toBeGreaterThan(40);
-    const past = (which: number) => found.map((three) => off(three[which] as Placed).past);
+    expect(found().length).toBeGreaterThan(40);
+    const past = (which: number) => found().map((three) => off(three[which] as Placed).past);
     expectWithin(past(0), 1.15 + 2, 1.15 + 8);
     expectWithin(past(1), -0.85, 0.85);
     expectWithin(past(2), -1.15 - 8, -1.15 - 2);
@@ -121,14 +121,14 @@ describe('a measurement within an instrument’s doubt', () => {
   const guard = { ...usual, factor: 2, lengthUncertainty: 0.1 };
   const one = sheetUnder('aws-d11-static', { guard, extent: 'typical' });
   const id = 'butt.welded.faceReinforcement.max.refer';
-  const triples = all(one, id);
+  const triples = () => all(one, id);
   const half = 2 * guard.lengthUncertainty;
 
   it('is inside 0.85 of the band, or past 1.15 of it by 8 to 30 %', () => {
     expect(truthsOf(one, id)).toEqual(THREE);
-    expect(triples.length).toBeGreaterThan(40);
+    expect(triples().length).toBeGreaterThan(40);
     const doubt = (which: number) =>
-      triples.map((triple) => {
+      triples().map((triple) => {
         const { decisive } = triple[which] as Placed;
         expect(decisive.guard).toBeCloseTo(half, 12);
         return decisive.measured - decisive.limit;
@@ -137,7 +137,7 @@ describe('a measurement within an instrument’s doubt', () => {
     for (const more of doubt(0)) expect(more).toBeGreaterThan(1.15 * half);
     for (const less of doubt(2)) expect(less).toBeLessThan(-1.15 * half);
     const plain = (which: 0 | 2) =>
-      triples.map((triple) => {
+      triples().map((triple) => {
         const { decisive } = triple[which] as Placed;
         const share = (1.15 * half) / decisive.limit;
         return Math.abs(distanceOf(decisive)) - Math.log(1 + share);
