@@ -197,20 +197,21 @@ describe('what a misreading costs', () => {
   const uneven = { ...doubleV, rootSideShare: 0.3 };
   const angled = { ...doubleV, rootBevelAngle1: 45, rootBevelAngle2: 45 };
   const backed = { ...singleV, backing: 'strip' as const };
-  const cases: readonly (readonly [string, Misreading])[] = [
-    ['symbol_cost_throat_for_leg', read(tee, throat5, 'throatForLeg')],
-    ['symbol_cost_leg_for_throat', read(tee, sheetWith(), 'legForThroat')],
-    ['symbol_cost_legs_swapped', read(tee, unequal, 'legsSwapped')],
-    ['symbol_cost_angle_for_each', read(singleV, sheetWith(), 'angleForEach')],
-    ['symbol_cost_angle_for_each', read(singleV, noOpening, 'angleForEach')],
-    ['symbol_cost_wrong_side_fillet', read(tee, sheetWith(), 'wrongSide')],
-    ['symbol_cost_wrong_side_groove', read(singleV, sheetWith(), 'wrongSide')],
-    ['symbol_cost_wrong_side_backed', read(backed, sheetWith(), 'wrongSide')],
-    ['symbol_cost_wrong_side_depths', read(uneven, sheetWith(), 'wrongSide')],
-    ['symbol_cost_wrong_side_angles', read(angled, sheetWith(), 'wrongSide')],
+  const cases: readonly (readonly [string, () => Misreading])[] = [
+    ['symbol_cost_throat_for_leg', () => read(tee, throat5, 'throatForLeg')],
+    ['symbol_cost_leg_for_throat', () => read(tee, sheetWith(), 'legForThroat')],
+    ['symbol_cost_legs_swapped', () => read(tee, unequal, 'legsSwapped')],
+    ['symbol_cost_angle_for_each', () => read(singleV, sheetWith(), 'angleForEach')],
+    ['symbol_cost_angle_for_each', () => read(singleV, noOpening, 'angleForEach')],
+    ['symbol_cost_wrong_side_fillet', () => read(tee, sheetWith(), 'wrongSide')],
+    ['symbol_cost_wrong_side_groove', () => read(singleV, sheetWith(), 'wrongSide')],
+    ['symbol_cost_wrong_side_backed', () => read(backed, sheetWith(), 'wrongSide')],
+    ['symbol_cost_wrong_side_depths', () => read(uneven, sheetWith(), 'wrongSide')],
+    ['symbol_cost_wrong_side_angles', () => read(angled, sheetWith(), 'wrongSide')],
   ];
 
-  it.each(cases)('is told as %s, every figure with its unit', (key, { cost }) => {
+  it.each(cases)('is told as %s, every figure with its unit', (key, made) => {
+    const { cost } = made();
     expect(cost.key).toBe(key);
     const units = Object.entries(cost.values ?? {}).map(([name, value]) => [
       name,
@@ -234,8 +235,8 @@ describe('what a misreading costs', () => {
   });
 
   // steel, 7850 kg/m³: 1 mm² is 7.85 g for each metre
-  it.each(cases)('weighs what its area weighs: %s', (_, found) => {
-    const numbers = price(found);
+  it.each(cases)('weighs what its area weighs: %s', (_, made) => {
+    const numbers = price(made());
     for (const of of ['', 'asked_', 'made_']) {
       const area = numbers[`${of}area`];
       if (area !== undefined) expect(numbers[`${of}mass`]).toBeCloseTo(area * 7.85e-3, 9);
