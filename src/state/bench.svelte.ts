@@ -139,12 +139,13 @@ export class BenchSession {
   propose(field: string, asked: number): void {
     const { joint, stop } = constrain(this.joint, field, asked);
     this.stop = stop;
-    if (joint !== this.joint) this.#show({ ...this.#live, joint });
+    if (joint !== this.joint) this.#show({ joint });
   }
 
   /** Settles on what is shown. */
   commit(): void {
-    this.#history = record(this.#history, this.#live);
+    const work = { joint: this.#joint, sheet: this.#sheet, held: this.#held };
+    this.#history = record(this.#history, work);
     this.#hand(this.#history.present);
   }
 
@@ -158,11 +159,11 @@ export class BenchSession {
   choose(meant: Joint, ...others: readonly Joint[]): void {
     const refused = refusal(meant);
     if (refused === null) {
-      this.#settle({ ...this.#live, joint: meant });
+      this.#settle({ joint: meant });
       return;
     }
     const other = others.find((joint) => refusal(joint) === null);
-    if (other !== undefined) this.#settle({ ...this.#live, joint: other });
+    if (other !== undefined) this.#settle({ joint: other });
     this.notice = {
       key: other === undefined ? 'bench_choice_refused' : 'bench_choice_afresh',
       values: { reason: refused },
@@ -175,7 +176,7 @@ export class BenchSession {
 
   /** Another sheet, one that can be read again: `changeSheet` sees to that. */
   setSheet(sheet: JobSheet): void {
-    this.#settle({ ...this.#live, sheet });
+    this.#settle({ sheet });
   }
 
   undo(): void {
@@ -188,7 +189,8 @@ export class BenchSession {
 
   /** Back to what the bench opened with, as a step that can be undone; what is held stays. */
   reset(): void {
-    this.#settle({ ...this.#start, held: this.held });
+    const { joint, sheet } = this.#start;
+    this.#settle({ joint, sheet });
   }
 
   /** Another bench in place of this one, as a step that can be undone. */
@@ -210,24 +212,19 @@ export class BenchSession {
     this.#construction = on ? [...others, name] : others;
   }
 
-  /** What is under the hand. */
-  get #live(): Work {
-    return { joint: this.#joint, sheet: this.#sheet, held: this.#held };
-  }
-
-  /** Puts a state of the work under the hand. */
-  #hand({ joint, sheet, held }: Work): void {
+  /** Puts what is given of the work under the hand, the rest as it is. */
+  #hand({ joint = this.#joint, sheet = this.#sheet, held = this.#held }: Partial<Work>): void {
     this.#joint = joint;
     this.#sheet = sheet;
     this.#held = held;
   }
 
-  #show(work: Work): void {
+  #show(work: Partial<Work>): void {
     this.notice = null;
     this.#hand(work);
   }
 
-  #settle(work: Work): void {
+  #settle(work: Partial<Work>): void {
     this.stop = null;
     this.#show(work);
     this.commit();

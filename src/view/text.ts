@@ -38,7 +38,7 @@ const found = { US: new Map<string, Sentence | null>(), ISO: new Map<string, Sen
 function sentenceOf(key: string, terms: Reading['terms']): Sentence | null {
   const before = found[terms].get(key);
   if (before !== undefined) return before;
-  const sentence = sentenceNamed(key) ?? sentenceNamed(key + (terms === 'ISO' ? '_iso' : '_us'));
+  const sentence = sentenceNamed(key) ?? sentenceNamed(`${key}_${terms.toLowerCase()}`);
   found[terms].set(key, sentence);
   return sentence;
 }
