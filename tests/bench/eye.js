@@ -13,6 +13,7 @@ const calls = Array.from({ length: 1000 }, (_, i) => {
   const rejected = distance > 0 !== (i % 9 === 0);
   return {
     ...{ kind: 'call', id: String(i), scale: 'ratio', way: 'limit', pxPerMm: 20, distance },
+    spec: { asked: distance },
     truth: distance > 0 ? 'reject' : 'accept',
     answer: { call: rejected ? 'reject' : 'accept', fault: null, sure: 80 },
   };
