@@ -77,7 +77,8 @@ export function intruders(
     if (isOneWith(own, faultOf(check))) {
       const inside = -comfortOf(check, checks);
       // degrees and a share of a limit can't be put beside each other
-      if (scaleOf(check) !== scaleOf(decisive)) return out <= 0 && distance > inside + ROUNDING;
+      if (scaleOf(check) !== scaleOf(decisive))
+        return decisive.call !== 'reject' && distance > inside + ROUNDING;
       return distance > Math.max(out, inside) + ROUNDING;
     }
     // a root that nobody can see is no question about this joint

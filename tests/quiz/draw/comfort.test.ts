@@ -132,6 +132,8 @@ describe('a second question beside the one asked', () => {
     const toe = (measured: number) =>
       madeCheck({ measurement: 'toeAngle1', unit: 'deg', sense: 'min', limit: 90, measured });
     expect(found(toe(20), [], { ...rolled, call: 'reject' })).toBe(0);
+    // what is only in doubt is no fault for a sharp toe to follow from
+    expect(found(toe(20), [], { ...rolled, call: 'refer' })).toBe(1);
     expect(found(toe(91), [], { ...rolled, measured: 0 })).toBe(1);
     expect(found(toe(95), [], { ...rolled, measured: 0 })).toBe(0);
   });
