@@ -9,6 +9,16 @@ const mm = (value: number) => ({ unit: 'mm', value }) as const;
 const sheet = defaultJobSheet();
 const seeds = Array.from({ length: 1500 }, (_, seed) => seed);
 
+/** Fillets of one leg, mm, on both plates. */
+const ofLeg = (leg: number) =>
+  seeds.map((seed) =>
+    filletForm(
+      random(seed),
+      { ...sheet, size: { as: 'leg', first: mm(leg), second: null } },
+      'welded',
+    ),
+  );
+
 describe('a sound fillet', () => {
   const size = { as: 'leg', first: mm(6), second: mm(9) } as const;
   const fillets = () => seeds.map((seed) => filletForm(random(seed), { ...sheet, size }, 'welded'));
@@ -69,21 +79,9 @@ describe('a sound fillet', () => {
     const tees = fillets().filter(({ arrangement }) => arrangement === 'tee');
     // from 0.9 of the shortest leg, rounded up, and never under 4 mm
     expect(spread(tees.map(({ t1 }) => t1))).toEqual({ least: 6.5, most: 30 });
-    const thin = seeds.map((seed) =>
-      filletForm(
-        random(seed),
-        { ...sheet, size: { as: 'leg', first: mm(3), second: null } },
-        'welded',
-      ),
-    );
+    const thin = ofLeg(3);
     expect(spread(thin.map(({ t1 }) => t1)).least).toBe(4.5);
-    const thick = seeds.map((seed) =>
-      filletForm(
-        random(seed),
-        { ...sheet, size: { as: 'leg', first: mm(20), second: null } },
-        'welded',
-      ),
-    );
+    const thick = ofLeg(20);
     expect(spread(thick.map(({ t2 }) => t2)).most).toBe(40);
     expect(spread(thick.map(({ leg1 }) => leg1)).most).toBeLessThanOrEqual(30);
   });

@@ -1,22 +1,9 @@
 import type { ComparedCheck } from '../../../src/quiz/draw/comfort.ts';
+import { plainCheck } from '../../limits/plain-check.ts';
 
-/** A check with nothing to it but what a test says: a greatest length, measured well inside. */
+/** A check with nothing to it but what a test says, of a row of its own. */
 export const madeCheck = (changed: Partial<ComparedCheck>): ComparedCheck => ({
+  ...plainCheck,
   id: `made.${changed.measurement ?? 'undercut1'}.${changed.sense ?? 'max'}`,
-  measurement: 'undercut1',
-  name: { key: 'made' },
-  sense: 'max',
-  unit: 'mm',
-  limit: 1,
-  printed: null,
-  measured: 0.2,
-  margin: null,
-  guard: 0,
-  uncertainty: 0,
-  conformance: null,
-  call: 'accept',
-  reasons: [],
-  working: null,
-  source: { document: 'made', edition: '', clause: '', status: 'invented' },
   ...changed,
 });

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
+import { plainCheck } from '../../limits/plain-check.ts';
 import { checkReading, tellingReading } from '../../../src/view/page/check-reading.ts';
 import { conformanceText } from '../../../src/view/page/conformance-text.ts';
 import { parameterText, parseParameter, scaleUnit } from '../../../src/view/page/parameter-text.ts';
@@ -11,23 +12,14 @@ const mm: Reading = { units: 'mm', inches: 'decimal', terms: 'US' };
 const fraction: Reading = { ...mm, units: 'in', inches: 'fraction' };
 const inch: Reading = { ...mm, units: 'in' };
 
+/** A leg of 8 mm where the sheet asks for 7, and what a test says. */
 const check = (change: Partial<Check>): Check => ({
-  id: 'leg:leg1',
+  ...plainCheck,
   measurement: 'leg1',
-  name: { key: 'x' },
   sense: 'min',
-  unit: 'mm',
   limit: 7,
-  printed: { value: 7, unit: 'mm' },
   measured: 8,
   margin: 1,
-  guard: 0,
-  uncertainty: 0,
-  conformance: null,
-  call: 'accept',
-  reasons: [],
-  working: null,
-  source: { document: '', edition: '', clause: '', status: 'sheet' },
   ...change,
 });
 
