@@ -83,12 +83,19 @@ function reachOnAxis(from: number, step: number, low: number, high: number): num
   return ((step > 0 ? high : low) - from) / step;
 }
 
+/** A plate leans from this sine on; one that hardly does is shown as deep as an upright or level one. */
+const LEANS = 0.02;
+
 /** Depth that can be shown: to the sheet's edge under a level or upright plate, a strip of a leaning one. */
 function depthRoom(frame: Frame, { face }: PlateSurfaces, sheet: Sheet, view: View): number {
-  const inward = scale(face.normal, -1);
-  const leaning = Math.abs(face.along.x) > 0.02 && Math.abs(face.along.y) > 0.02;
-  const whole = reachIn(frame, face.origin, inward);
-  return leaning && Math.abs(face.along.y) > 0.3
-    ? Math.min(whole, (sheet.margins.metal * 1.2) / view.scale)
-    : whole;
+  const { along, origin } = face;
+  const lean = Math.min(Math.abs(along.x), Math.abs(along.y));
+  const whole = reachIn(frame, origin, scale(face.normal, -1));
+  if (lean > LEANS) {
+    const strip = (sheet.margins.metal * 1.2) / view.scale;
+    return Math.abs(along.y) > 0.3 ? Math.min(whole, strip) : whole;
+  }
+  // its far side too stays on the sheet as far as its face does
+  const reach = Math.max(reachIn(frame, origin, along), reachIn(frame, origin, scale(along, -1)));
+  return Math.max(0, whole - lean * reach);
 }

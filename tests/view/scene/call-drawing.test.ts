@@ -50,6 +50,42 @@ describe('the drawing of a question', () => {
     expect(shape(drawn(high, false)?.breaks)).toEqual(shape(drawn(flat, false)?.breaks));
   });
 
+  test('shows metal of both plates, however thick they are and however they lean', () => {
+    const papers = [
+      { width: 830, height: 620, phone: false },
+      { width: 360, height: 280, phone: true },
+    ] as const;
+    const without: string[] = [];
+    const look = (section: Section, name: string): void => {
+      for (const paper of papers) {
+        for (const shown of [section, mirrored(section)]) {
+          const { body } = callDrawing(asked(shown, { view: 'cut', ...paper }));
+          if (body.plates.includes('')) without.push(`${name}, ${paper.width} wide`);
+        }
+      }
+    };
+    for (const t of [4, 12, 40]) {
+      for (let tenths = 600; tenths <= 1350; tenths += tenths >= 870 && tenths < 930 ? 1 : 10) {
+        const joint = {
+          ...defaultJoint('fillet'),
+          ...{ t1: t, t2: t, leg1: 4, leg2: 4, dihedralAngle: tenths / 10 },
+        };
+        look(build({ ...joint, endCut: 'fitted' }), `tee ${t} mm at ${tenths / 10}°`);
+      }
+      for (const arrangement of t > 4 ? (['lap', 'corner'] as const) : []) {
+        look(
+          build({ ...defaultJoint('fillet', arrangement), t1: t, t2: t, leg1: 3, leg2: 3 }),
+          `${arrangement} ${t} mm`,
+        );
+      }
+      for (let bent = -10; bent <= 10; bent += 0.5) {
+        const joint = { ...defaultJoint('butt'), t1: t, t2: t, rootFace1: 1, rootFace2: 1 };
+        look(build({ ...joint, angularMisalignment: bent }), `butt ${t} mm bent ${bent}°`);
+      }
+    }
+    expect(without).toEqual([]);
+  });
+
   test('sections of one run are drawn within a tenth of the first one’s scale', () => {
     const first = callDrawing(asked(tee(0))).view.scale;
     for (const leg of [6, 7, 9, 10]) {
