@@ -1,11 +1,5 @@
-import type { Call, Check, Overall } from '../limits/index.ts';
+import type { Check, Overall } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
-
-const order: readonly Call[] = ['reject', 'refer', 'notAssessed', 'accept'];
-
-/** The same checks, rejects first; within a call the order of the sheet stands. */
-export const rejectsFirst = (checks: readonly Check[]): readonly Check[] =>
-  order.flatMap((call) => checks.filter((check) => check.call === call));
 
 /** Why the joint is called so: the check that decides it by name, then how many others are open. */
 export function causeOf({

@@ -13,7 +13,7 @@ const REST = new RegExp(
   '^(lesson_|calls_|symbol_|sheet_|own_limits_|joint_error|units_|measure_|limit_|limits_|bench_(sheet_|working_|key|document_|link_|file_' +
     '|picture_|print$|ready_|inches|theme|targets|part_|storage|kept|not_kept|other_tab|measured_|aside_|calibrate|life_|choice_|kind_' +
     '|arrangement_|endcut_|preparation_|product_|backing_|shape_|spatter|remove|status_|margin_' +
-    '|more_below|over_short$|no_checks$|held_label$|row_|about_|symbol_|most_allowed|least_needed|present_|stop_))',
+    '|more_below|group_fitup$|over_short$|no_checks$|held_label$|row_|about_|symbol_|most_allowed|least_needed|present_|stop_))',
 );
 
 /** Keys of which there are many for other joints and sets than the one that a first visit opens with. */
@@ -21,7 +21,7 @@ const FAMILY =
   /^(scene|bench_parameter|bench_title|bench_summary|limits_name|limits_set|bench_limits)_/;
 /** Those of them that the opening bench says, in the terms it opens with. A browser test opens it and looks for gaps. */
 const OPENING = new RegExp(
-  '^(scene_(leg[12]|theoreticalthroat|isoscelesthroat|actualthroat|sizeequal|convexity|undercut2|governs|least|most' +
+  '^(scene_(leg[12]|theoreticalthroat|actualthroat|sizeequal|convexity|undercut2|governs|least|most' +
     '|not_shown(_one)?|scale|title|true_size(_about)?)' +
     '|bench_parameter_(leg[12]|convexity|root_gap|undercut[12]_depth)' +
     '|bench_title_(legs|tee)|bench_summary_(plates|convex|over)' +
