@@ -66,4 +66,46 @@ describe('what to do next', () => {
       why: { key: 'calls_suggest_least' },
     });
   });
+
+  it('is not what will be due, nor what the sheet does not have', () => {
+    const due = [
+      { skill: 'butt.welded.somewhere.max' as const, again: '2026-01-01T00:00:00Z', isDue: true },
+      { skill: second, again: '2026-12-02T00:00:00Z', isDue: false },
+    ];
+    expect(suggestNext(callsOf(first, 12), skills, due)?.way).toBe('limit');
+  });
+
+  it('is to find a limit from ten calls on until twenty', () => {
+    const counted = [9, 10, 19, 20].map((count) => suggestNext(callsOf(first, count), skills, []));
+    expect(counted.map((suggestion) => suggestion?.way)).toEqual([
+      'practice',
+      'limit',
+      'limit',
+      'practice',
+    ]);
+    expect(counted.map((suggestion) => suggestion?.why.values?.['left'])).toEqual([
+      undefined,
+      10,
+      1,
+      undefined,
+    ]);
+  });
+
+  it('is no limit to find where a skill is of what stays open', () => {
+    const open = skills.find(({ refers }) => refers)?.id as SkillId;
+    const suggestion = suggestNext(callsOf(open, 14), skills, []);
+    expect(suggestion).toMatchObject({ way: 'practice', why: { key: 'calls_suggest_least' } });
+    expect(suggestion?.skill).not.toBe(open);
+  });
+
+  it('before the first call is a skill with a limit, even where one without stands first', () => {
+    const open = skills.filter(({ refers }) => refers);
+    const settled = skills.filter(({ reach }) => reach > 0);
+    expect(suggestNext([], [...open, ...settled], [])?.skill).toBe(settled[0]?.id);
+    expect(suggestNext([], open, [])).toMatchObject({ way: 'practice', skill: null });
+  });
+
+  it('names the skill that is off to one side', () => {
+    expect(suggestNext(well(0.15), skills, [])).toMatchObject({ way: 'practice', skill: first });
+  });
 });

@@ -1,26 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { build, defaultJoint, parseJoint } from '../../src/joint/index.ts';
-import { defaultJobSheet } from '../../src/limits/index.ts';
-import { measure } from '../../src/measure/index.ts';
-import {
-  drawQuestion,
-  openSheet,
-  QuizError,
-  settledSheet,
-  skillOf,
-  skillsOf,
-} from '../../src/quiz/index.ts';
-import type { QuestionSpec, SkillId } from '../../src/quiz/index.ts';
-import { sheetUnder } from './question-sheets.ts';
-
-const opening = sheetUnder('iso5817-c');
-const spec = (skill: SkillId, asked: QuestionSpec['asked'], more: Partial<QuestionSpec> = {}) =>
-  ({ version: 1, seed: 5, skill, view: 'cut', asked, ...more }) as QuestionSpec;
-const draw = (one: typeof opening, wanted: QuestionSpec) =>
-  drawQuestion(wanted, one.sheet, one.limits);
-
-/** A field of a joint of either kind. */
-const fieldOf = (joint: object, name: string): unknown => Reflect.get(joint, name);
+import { build, parseJoint } from '../../../src/joint/index.ts';
+import { judge } from '../../../src/limits/index.ts';
+import type { JobSheet } from '../../../src/limits/index.ts';
+import { measure } from '../../../src/measure/index.ts';
+import { drawQuestion, openSheet, QuizError, settledSheet } from '../../../src/quiz/index.ts';
+import type { Question, QuestionSpec } from '../../../src/quiz/index.ts';
+import { draw, fieldOf, opening, spec } from '../asked.ts';
+import { sheetUnder } from '../question-sheets.ts';
 
 describe('the same spec, sheet and set', () => {
   it('give the same question, to the last digit', () => {
@@ -72,12 +58,29 @@ describe('where a question stands', () => {
     expect([scale, decisive.measured]).toEqual(['deg', expect.closeTo(96, 6)]);
   });
 
-  it('is nearer where no joint can stand so far out', () => {
-    // an undercut is at most 4 mm deep: ISO's 0.5 mm e^3 would be 10
-    const { distance, truth } = draw(opening, spec('fillet.welded.undercut.max', 3));
+  // an undercut is at most 4 mm deep: ISO's 0.5 mm e^3 would be 10, and of e^15 less is asked four times over
+  it.each([
+    [3, 3 * 0.6],
+    [15, 15 * 0.6 ** 4],
+  ])('is nearer where no joint can stand so far out: %s', (asked, nearer) => {
+    const { distance, truth } = draw(opening, spec('fillet.welded.undercut.max', asked));
     expect(truth).toBe('reject');
-    expect(distance).toBeGreaterThan(0.5);
-    expect(distance).toBeLessThan(3);
+    expect(distance).toBeCloseTo(nearer, 6);
+  });
+
+  it('is told to be too far where nothing near it can be drawn', () => {
+    const wanted = spec('fillet.welded.undercut.max', 40);
+    expect(() => draw(opening, wanted)).toThrow(
+      new QuizError({ key: 'calls_error_not_on_this_sheet' }),
+    );
+  });
+
+  it('may be on the limit itself, where either call is the truth', () => {
+    for (let seed = 0; seed < 10; seed++) {
+      const { decisive, truth } = draw(opening, spec('butt.fitUp.rootOpening.max', 0, { seed }));
+      expect(decisive.measured).toBeCloseTo(decisive.limit ?? Number.NaN, 6);
+      expect(['accept', 'reject']).toContain(truth);
+    }
   });
 
   it('says what is so by the shape, not by the slider', () => {
@@ -110,9 +113,46 @@ describe('the sheet of a question', () => {
     }
   });
 
+  it('leaves open what changes no call on either side, and says what changes one', () => {
+    const [given, said] = [openSheet(opening.sheet), settledSheet(opening.sheet)];
+    const kept = new Set<boolean>();
+    for (let seed = 0; seed < 30; seed++) {
+      const skill = seed % 2 === 0 ? 'butt.fitUp.rootOpening.max' : 'butt.welded.underfill.max';
+      const twins = [0.15, -0.15].map((asked) => draw(opening, spec(skill, asked, { seed })));
+      const callsBy = (sheet: JobSheet, { measurements }: Question) =>
+        judge(measurements, sheet, opening.limits).map(({ id, call }) => `${id} ${call}`);
+      const isOpen = twins.every(
+        (twin) => callsBy(given, twin).join() === callsBy(said, twin).join(),
+      );
+      kept.add(isOpen);
+      for (const twin of twins) {
+        const { sheet, checks, decisive, measurements, either } = twin;
+        expect(sheet).toEqual(isOpen ? given : said);
+        expect(checks).toEqual(judge(measurements, sheet, opening.limits));
+        expect(checks).toContainEqual(decisive);
+        expect(twin.truth).toBe(decisive.call);
+        expect(either).toEqual(twins.flatMap((one) => one.checks));
+      }
+    }
+    expect(kept).toEqual(new Set([true, false]));
+  });
+
   it('leaves open what is the question', () => {
     const { sheet, truth, fault } = draw(opening, spec('butt.welded.underfill.max.refer', 'refer'));
     expect([sheet.extent, truth, fault]).toEqual(['unknown', 'refer', null]);
+  });
+
+  it('refuses an open question of what it says, and an answer that nothing open comes to', () => {
+    const none = new QuizError({ key: 'calls_error_not_on_this_sheet' });
+    const said = sheetUnder('iso5817-c', { extent: 'typical' });
+    for (const truth of ['refer', 'accept', 'reject'] as const)
+      expect(() => draw(said, spec('butt.welded.underfill.max.refer', truth))).toThrow(none);
+    // of a root that no eye gets to all is open
+    const hidden = sheetUnder('b311', { rootAccessible: false });
+    const root = 'butt.welded.rootUndercut.max.refer';
+    expect(draw(hidden, spec(root, 'refer')).truth).toBe('refer');
+    for (const truth of ['accept', 'reject'] as const)
+      expect(() => draw(hidden, spec(root, truth))).toThrow(none);
   });
 
   it('has all three answers on one sheet where something is left open, each from one seed', () => {
@@ -127,24 +167,6 @@ describe('the sheet of a question', () => {
     expect(depths[1]).toBeGreaterThan(depths[2] ?? NaN);
     const others = three.map(({ joint }) => ({ ...joint, undercut1Depth: 0, undercut2Depth: 0 }));
     expect(new Set(others.map((joint) => JSON.stringify(joint))).size).toBe(1);
-  });
-
-  it('keeps what is said', () => {
-    const said = { ...defaultJobSheet(), extent: 'typical' } as const;
-    expect(settledSheet(said).extent).toBe('typical');
-    const { guard } = said;
-    const doubtful = { ...said, guard: { ...guard, factor: 2 }, rounding: 'lastPlace' } as const;
-    expect(settledSheet(doubtful).guard.factor).toBe(0);
-    expect(openSheet(doubtful).guard.factor).toBe(2);
-    expect([settledSheet(doubtful).rounding, openSheet(doubtful).rounding]).toEqual([
-      'absolute',
-      'absolute',
-    ]);
-    const { service } = settledSheet({
-      ...said,
-      service: { ...said.service, seam: 'longitudinal' },
-    });
-    expect(service).toMatchObject({ seam: 'longitudinal', category: 'A' });
   });
 });
 
@@ -200,122 +222,5 @@ describe('views', () => {
     expect(() => draw(hidden, wanted)).toThrow(QuizError);
     const { truth } = draw(opening, wanted);
     expect(truth).toBe('reject');
-  });
-});
-
-describe('what can be asked', () => {
-  it('is what questions can be drawn of, in a steady order, a limit on both sides as two', () => {
-    const skills = skillsOf(opening.sheet, opening.limits);
-    const ids = skills.map(({ id }) => id);
-    expect(new Set(ids).size).toBe(ids.length);
-    expect(skillsOf(structuredClone(opening.sheet), opening.limits)).toBe(skills);
-    expect(ids).toEqual(
-      expect.arrayContaining([
-        'fillet.welded.leg.min',
-        'fillet.welded.undercut.max',
-        'butt.welded.undercut.max',
-        'fillet.fitUp.rootGap.max',
-        'butt.fitUp.rootOpening.min',
-        'butt.fitUp.rootOpening.max',
-      ]),
-    );
-    for (const skill of skills) expect(skillOf(skill.id)).toMatchObject({ id: skill.id });
-  });
-
-  // at 90° a face as convex as 1 + 0.15 b leaves its toes at 135° - 2 atan(2 h / b): 82° at b = 10, under 100°
-  it('leaves out what never stands alone: convexity under ISO 5817 takes the toe angle with it', () => {
-    const ids = skillsOf(opening.sheet, opening.limits).map(({ id }) => id);
-    expect(ids).not.toContain('fillet.welded.convexity.max');
-    expect(() => draw(opening, spec('fillet.welded.convexity.max', 0.1))).toThrow(
-      new QuizError({ key: 'calls_error_not_on_this_sheet' }),
-    );
-  });
-
-  it('is nothing that has no name, or is of another kind of joint', () => {
-    expect(skillOf('fillet.welded.undercut' as SkillId)).toBeNull();
-    expect(skillOf('pipe.welded.undercut.max' as SkillId)).toBeNull();
-    expect(() => draw(opening, spec('nothing' as SkillId, 0.1))).toThrow(
-      'calls_error_no_such_skill',
-    );
-    expect(() => draw(opening, spec('butt.fitUp.leg.min', 0.1))).toThrow(
-      'calls_error_not_on_this_sheet',
-    );
-  });
-});
-
-describe('stock', () => {
-  const many = (skill: SkillId, asked: number, one = opening) =>
-    Array.from({ length: 60 }, (_, seed) => draw(one, spec(skill, asked, { seed })));
-
-  it('has good joints that look bad: a dip in a cap that stays above the plates', () => {
-    const dipped = many('butt.welded.undercut.max', -0.3).filter(
-      ({ measurements: { values } }) =>
-        (values.capDip?.value ?? 0) > 0.1 && values.underfill?.value === 0,
-    );
-    expect(dipped.length).toBeGreaterThan(0);
-  });
-
-  // AWS D1.1 limits no toe angle: what looks like undercut is none
-  it('has good joints that look bad: a steep toe without undercut, a leg longer than asked', () => {
-    const steep = many('butt.welded.undercut.max', -0.3, sheetUnder('aws-d11-static')).filter(
-      ({ measurements: { values }, truth }) =>
-        truth === 'accept' &&
-        ([1, 2] as const).some(
-          (plate) =>
-            (values[`toeAngle${plate}`]?.value ?? 180) < 125 &&
-            values[`undercut${plate}`]?.value === 0,
-        ),
-    );
-    expect(steep.length).toBeGreaterThan(1);
-    const long = many('fillet.welded.undercut.max', -0.3).filter(
-      ({ measurements: { values }, sheet }) =>
-        (values.leg1?.value ?? 0) > 1.2 * sheet.size.first.value,
-    );
-    expect(long.length).toBeGreaterThan(10);
-  });
-
-  // metal over the low plate: a cap above both plates and no underfill, the plates out of line under it
-  it('has bad joints that look good: a cap that hides an offset', () => {
-    const hidden = many('butt.welded.misalignment.max', 0.2).filter(
-      ({ measurements: { values }, truth }) =>
-        truth === 'reject' &&
-        values.underfill?.value === 0 &&
-        (values['faceReinforcement.higher']?.value ?? 0) > 0,
-    );
-    expect(hidden.length).toBeGreaterThan(10);
-  });
-
-  it('stands at an angle of its own, within what a shop leaves', () => {
-    const angles = many('fillet.welded.leg.min', 0.1).map(
-      ({ measurements: { values } }) => values.dihedralAngle?.value ?? 0,
-    );
-    expect(new Set(angles.map((angle) => angle.toFixed(2))).size).toBeGreaterThan(10);
-    for (const angle of angles) expect(Math.abs(angle - 90)).toBeLessThan(1.6);
-  });
-
-  it('has bad joints that look good: a throat short between full legs, a gap under one', () => {
-    for (const { measurements, sheet } of many('fillet.welded.isoscelesThroat.min', 0.1)) {
-      const leg = sheet.size.first.value;
-      expect(measurements.values.leg1?.value).toBeGreaterThan(leg);
-      expect(measurements.values.leg2?.value).toBeGreaterThan(leg);
-    }
-    for (const { measurements, sheet } of many('fillet.welded.rootGap.max', 0.2)) {
-      expect(measurements.values.leg1?.value).toBeGreaterThan(sheet.size.first.value);
-    }
-  });
-
-  it('comes in every form that a sheet allows, on either plate, turned either way', () => {
-    const fillets = many('fillet.welded.undercut.max', 0.2);
-    expect(new Set(fillets.map(({ joint }) => fieldOf(joint, 'arrangement')))).toEqual(
-      new Set(['tee', 'lap', 'corner']),
-    );
-    expect(new Set(fillets.map(({ decisive }) => decisive.measurement))).toEqual(
-      new Set(['undercut1', 'undercut2']),
-    );
-    expect(new Set(fillets.map(({ mirrored }) => mirrored)).size).toBe(2);
-    expect(new Set(fillets.map(({ known }) => known)).size).toBe(2);
-    const butts = many('butt.welded.undercut.max', 0.2);
-    expect(new Set(butts.map(({ joint }) => fieldOf(joint, 'preparation'))).size).toBe(7);
-    expect(Object.keys(defaultJoint('butt'))).toEqual(Object.keys(butts[0]?.joint ?? {}));
   });
 });
