@@ -1,32 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Joint } from '../../../src/joint/index.ts';
 import { distanceOf } from '../../../src/quiz/distance.ts';
-import { settledSheet, skillOf } from '../../../src/quiz/index.ts';
 import type { SkillId } from '../../../src/quiz/index.ts';
-import { drawPlaced, type Placed, type Target, type Wanted } from '../../../src/quiz/draw/pair.ts';
-import { sheetUnder } from '../question-sheets.ts';
+import { drawPlaced, type Target } from '../../../src/quiz/draw/pair.ts';
+import { drawn, patience, wantedOf } from './wanted.ts';
 
-const patience = { forms: 150, tried: 36 };
-const seeds = Array.from({ length: 40 }, (_, seed) => seed + 500);
-
-function wantedOf(id: SkillId, more: Partial<Wanted> = {}, set = 'iso5817-c'): Wanted {
-  const skill = skillOf(id);
-  if (skill === null) throw new Error(`no skill ${id}`);
-  const { sheet, limits } = sheetUnder(set);
-  return {
-    skill,
-    sheet: settledSheet(sheet),
-    limits,
-    distances: () => [0.2, -0.2],
-    suits: () => true,
-    ...more,
-  };
-}
-const drawn = (wanted: Wanted): readonly (readonly Placed[])[] =>
-  seeds.flatMap((seed) => {
-    const placed = drawPlaced(seed, wanted, patience);
-    return placed === null ? [] : [placed];
-  });
 /** The fields in which joints differ. */
 const differing = (joints: readonly Joint[]): readonly string[] => {
   const [first, ...others] = joints;
