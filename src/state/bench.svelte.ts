@@ -3,10 +3,11 @@ import {
   parametersOf,
   type Joint,
   type ParameterRange,
+  type Section,
   type Stage,
 } from '../joint/index.ts';
 import { judge, overallCall, type Check, type JobSheet } from '../limits/index.ts';
-import type { MeasurementId } from '../measure/index.ts';
+import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
@@ -69,8 +70,12 @@ export class BenchSession {
     this.#construction = $state.raw(document.construction);
   }
 
-  readonly section = $derived(sectionOf(this.joint));
-  readonly measurements = $derived(measurementsOf(this.section));
+  /** all that follows from the joint alone, in one: what shows several parts of it hears of a change once */
+  readonly #shape = $derived.by(() => {
+    const joint = this.#joint;
+    const section = sectionOf(joint);
+    return { joint, section, measurements: measurementsOf(section) };
+  });
   readonly limits = $derived(limitSetOf(this.sheet.limitSet));
   /** what was judged last and by which sheet, so that rows which say the same stay the same */
   #judged: readonly Check[] = [];
@@ -96,7 +101,13 @@ export class BenchSession {
   );
 
   get joint(): Joint {
-    return this.#joint;
+    return this.#shape.joint;
+  }
+  get section(): Section {
+    return this.#shape.section;
+  }
+  get measurements(): Measurements {
+    return this.#shape.measurements;
   }
   get sheet(): JobSheet {
     return this.#sheet;
@@ -110,7 +121,7 @@ export class BenchSession {
   /** whether a change is under the hand, not settled on yet */
   get moving(): boolean {
     const { joint, sheet, held } = this.#history.present;
-    return joint !== this.#joint || sheet !== this.#sheet || held !== this.#held;
+    return joint !== this.joint || sheet !== this.#sheet || held !== this.#held;
   }
   get canUndo(): boolean {
     return this.#history.past.length > 0;
