@@ -1,4 +1,3 @@
-import { range, tickStep } from 'd3';
 import { inchToMm } from '../../units/index.ts';
 
 /** Marks closer than this read as a grey band. */
@@ -72,12 +71,15 @@ function decimal(least: number, unit: number): Division {
   const power = 10 ** Math.floor(Math.log10(least) + 1e-9);
   const leading = [1, 2, 5, 10].find((digit) => digit * power >= least * (1 - 1e-9)) ?? 10;
   const minor = leading * power;
-  const major = tickStep(0, minor * 10, leading === 5 ? 5 : 2);
+  const major = minor * (leading === 5 ? 2 : 5);
   return [minor * unit, major * unit];
 }
 
 function multiples(step: number, min: number, max: number): number[] {
   const first = Math.ceil(min / step - 1e-9);
   const last = Math.floor(max / step + 1e-9);
-  return range(first, last + 1).map((count) => count * step);
+  return Array.from(
+    { length: Math.max(0, last - first + 1) },
+    (_, index) => (first + index) * step,
+  );
 }
