@@ -1,5 +1,5 @@
 import type { Point, Region, Segment, Vector } from '../../geometry/index.ts';
-import { arc, contourEnd, isLine, line, pointAt, splitSegment } from '../../geometry/index.ts';
+import { arc, isLine, line, pointAt, splitSegment } from '../../geometry/index.ts';
 
 /** A straight cut through the view: what lies on the side that `away` points to is left out. */
 export interface Cut {
@@ -31,20 +31,22 @@ export function cutAway(region: Region, cuts: readonly Cut[]): readonly ViewEdge
 function cutOnce(edges: readonly ViewEdge[], cut: Cut): readonly ViewEdge[] {
   const kept: ViewEdge[] = [];
   for (const edge of edges) {
-    for (const piece of insideOf(edge.piece, cut)) kept.push({ piece, broken: edge.broken });
+    const piece = insideOf(edge.piece, cut);
+    if (piece === edge.piece) kept.push(edge);
+    else if (piece !== null) kept.push({ piece, broken: edge.broken });
   }
   return closeAlongCut(kept);
 }
 
-/** The parts of a piece on this side of the cut. */
-function insideOf(piece: Segment, cut: Cut): readonly Segment[] {
+/** What of a piece is on this side of the cut; null where nothing is. */
+function insideOf(piece: Segment, cut: Cut): Segment | null {
   const start = beyond(cut, piece.a);
   const end = beyond(cut, piece.b);
-  if (start <= ON_CUT && end <= ON_CUT) return [piece];
-  if (start >= -ON_CUT && end >= -ON_CUT) return [];
+  if (start <= ON_CUT && end <= ON_CUT) return piece;
+  if (start >= -ON_CUT && end >= -ON_CUT) return null;
   const share = crossing(piece, cut, start);
   const [first, second] = isLine(piece) ? splitLine(piece, share) : splitSegment(piece, share);
-  return [start < 0 ? first : second];
+  return start < 0 ? first : second;
 }
 
 function beyond({ at, away }: Cut, point: Point): number {
@@ -73,15 +75,15 @@ function splitLine({ a, b }: Segment, share: number): [Segment, Segment] {
 /** Joins each end that has lost its neighbour to the next start by a broken edge. */
 function closeAlongCut(edges: readonly ViewEdge[]): readonly ViewEdge[] {
   const closed: ViewEdge[] = [];
-  for (const [index, edge] of edges.entries()) {
+  edges.forEach((edge, index) => {
     closed.push(edge);
     const next = edges[(index + 1) % edges.length];
-    if (next === undefined) continue;
-    const end = contourEnd([edge.piece]);
+    if (next === undefined) return;
+    const end = edge.piece.b;
     const start = next.piece.a;
     if (Math.hypot(end.x - start.x, end.y - start.y) > ON_CUT) {
       closed.push({ piece: line(end, start), broken: true });
     }
-  }
+  });
   return closed;
 }

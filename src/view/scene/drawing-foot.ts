@@ -20,11 +20,22 @@ const BAR_SHARE = { bench: 0.25, phone: 0.3, presenting: 0.25 } as const;
 const GAP = 8;
 const APART = 16;
 
+/** What the last foot was made of, and what it came to: under the hand it is mostly asked for again. */
+let last: { readonly of: readonly unknown[]; readonly foot: DrawingFoot } | null = null;
+
 /**
  * The foot of a drawing; the bar is the longest round one that leaves room for its words. What is not
- * shown has no say in it: two drawings of one scale side by side have the same bar.
+ * shown has no say in it: two drawings of one scale side by side have the same bar. The very same foot
+ * while nothing it is made of changes: then nothing that shows it need run.
  */
-export function drawingFoot(
+export function drawingFoot(...of: Parameters<typeof composeFoot>): DrawingFoot {
+  const before = last?.of;
+  if (last === null || of.some((one, place) => one !== before?.[place]))
+    last = { of, foot: composeFoot(...of) };
+  return last.foot;
+}
+
+function composeFoot(
   sheet: Sheet,
   pxPerMm: number,
   times: number,

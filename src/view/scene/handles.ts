@@ -93,13 +93,13 @@ export function handlesOf(
   group: HandleGroup,
   grips: Grips,
 ): readonly Handle[] {
-  const ranges = new Map(parametersOf(joint).map((range) => [range.field, range]));
+  const ranges = parametersOf(joint);
   const listed = FIELDS[joint.kind][joint.stage];
   const fields =
     group === null || group === 'measured' || group === 'sheet' ? listed.first : listed[group];
   const handles: Handle[] = [];
   for (const field of presentFirst(joint, fields, ranges)) {
-    const range = ranges.get(field);
+    const range = rangeOf(ranges, field);
     const value = numberAt(joint, field);
     const grip: Grip | null = grips[field]?.(joint, section) ?? null;
     if (range === undefined || value === null || grip === null) continue;
@@ -112,6 +112,10 @@ export function handlesOf(
   return handles.sort((p, q) => fields.indexOf(p.field) - fields.indexOf(q.field));
 }
 
+// a handful is asked for of some thirty: looked up as it comes, sooner than put into a table
+const rangeOf = (ranges: readonly ParameterRange[], field: string): ParameterRange | undefined =>
+  ranges.find((range) => range.field === field);
+
 /**
  * Flaws of some size before flaws of none, otherwise as listed. A toe has an
  * undercut or an overlap, so the one that is there hides the other.
@@ -119,7 +123,7 @@ export function handlesOf(
 function presentFirst(
   joint: Joint,
   listed: readonly string[],
-  ranges: ReadonlyMap<string, ParameterRange>,
+  ranges: readonly ParameterRange[],
 ): readonly string[] {
   const there = (field: string): boolean => (numberAt(joint, field) ?? 0) > 0;
   const present: string[] = [];
@@ -127,7 +131,7 @@ function presentFirst(
   for (const field of listed) {
     const other = OTHER_OF_TOE[field];
     if (other !== undefined && there(other)) continue;
-    const isAbsent = ranges.get(field)?.group === 'discontinuities' && !there(field);
+    const isAbsent = rangeOf(ranges, field)?.group === 'discontinuities' && !there(field);
     (isAbsent ? absent : present).push(field);
   }
   return [...present, ...absent];

@@ -90,12 +90,12 @@ export function wordingsOf(request: DimensionRequest, lettering: Lettering): rea
   }
   const valueWidth = textWidth(value, lettering.value, 620) + 2;
   const all: Wording[] = [];
-  for (const [index, name] of names.entries()) {
-    if (names.indexOf(name) !== index) continue;
+  names.forEach((name, index) => {
+    if (names.indexOf(name) !== index) return;
     const spaced = name !== '' && value !== '' ? `${name} ` : name;
     const width = textWidth(spaced, lettering.name, 400) + valueWidth;
     all.push({ name, value, width, cost: all.length === 0 ? 0 : 24 + 6 * all.length });
-  }
+  });
   // A figure among others like it means nothing without its name.
   const mayStandAlone = request.kind !== 'running' || request.label !== 'endOrOn';
   if (mayStandAlone && value !== '' && !names.includes(''))
