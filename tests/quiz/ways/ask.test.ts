@@ -12,6 +12,7 @@ import {
   type Way,
 } from '../../../src/quiz/index.ts';
 import { runs } from '../../runs.ts';
+import { tellingDistance } from '../../../src/quiz/eye/index.ts';
 import { looksLike } from '../../../src/quiz/quantity.ts';
 import { callWith } from '../any-call.ts';
 
@@ -180,6 +181,61 @@ describe('which question comes next', () => {
     const specs = played('mixedTest', 2 * skills.length);
     for (const half of [specs.slice(0, skills.length), specs.slice(skills.length)])
       expect(new Set(half.map(({ skill }) => skill)).size).toBe(skills.length);
+  });
+
+  it('among rare faults asks every skill before any comes again, too', () => {
+    const settled = skills.filter(({ refers }) => !refers);
+    const specs = played('rareFaults', settled.length);
+    expect(new Set(specs.map(({ skill }) => skill)).size).toBe(settled.length);
+  });
+
+  it('when a limit is looked for stands where it tells most of the eye', () => {
+    const found = skills.find(({ id }) => id === undercut);
+    const specs = played('limit', 12, { skill: undercut });
+    const chance = random(4711);
+    const inRun: CallRecord[] = [];
+    for (const spec of specs) {
+      chance.word();
+      const asked = Number(spec.asked);
+      expect(asked).toBe(tellingDistance(inRun, found?.scale ?? 'ratio', found?.reach ?? 0));
+      const call = asked > 0 ? 'reject' : 'accept';
+      const answer = { call, fault: null, sure: 80 } as const;
+      inRun.push(
+        callWith({
+          id: `call ${String(inRun.length)}`,
+          spec,
+          skill: undercut,
+          scale: found?.scale ?? 'ratio',
+          distance: asked,
+          truth: call,
+          answer,
+        }),
+      );
+    }
+  });
+
+  it('of what is always open is always refer', () => {
+    const [open] = skills.filter(({ refers }) => refers);
+    if (open === undefined) throw new Error('nothing is open');
+    const always = [{ ...open, truths: ['refer'] as const }];
+    for (let seed = 0; seed < 30; seed++) {
+      const context = { skills: always, skill: open.id, calls: [], inRun: [], due: [], seed };
+      expect(nextSpec('practice', context)?.asked).toBe('refer');
+    }
+  });
+
+  it('where nothing else decides is of a skill with the fewest calls', () => {
+    const [one, two, ...others] = skills.map(({ id }) => id);
+    const calls = others.flatMap((skill, place) => [callWith({ id: `c ${String(place)}`, skill })]);
+    for (let seed = 0; seed < 30; seed++) {
+      const context = { skills, skill: null, calls, inRun: [], due: [], seed };
+      for (const way of ['due', 'practice', 'naming'] as const) {
+        const fewest = [one, two].filter(
+          (id) => way !== 'naming' || skills.some((skill) => skill.id === id && !skill.refers),
+        );
+        expect(fewest).toContain(nextSpec(way, context)?.skill);
+      }
+    }
   });
 
   it('of what is due again is of a due skill', () => {

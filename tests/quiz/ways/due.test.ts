@@ -99,6 +99,53 @@ describe('when a skill comes again', () => {
     expect(dueSkills(calls, new Date(start)).some(({ isDue }) => isDue)).toBe(false);
   });
 
+  it('is due from the very moment on', () => {
+    const calls = go('one', 0, 9);
+    const [due] = dueSkills(calls, new Date(start));
+    const at = Date.parse(due?.again ?? '');
+    const isDue = (time: number) => dueSkills(calls, new Date(time))[0]?.isDue;
+    expect([isDue(at - 1), isDue(at), isDue(at + 1)]).toEqual([false, true, true]);
+  });
+
+  it('counts from the last call of the last go, in whatever order they were kept', () => {
+    const [first, second] = [go('one', 0, 9), go('two', 3, 9)];
+    expect(againIn([...second, ...first], 3)).toBe(againIn([...first, ...second], 3));
+    const last = againIn(go('one', 0, 9), 0) - 9 / 24 / 60 / 60;
+    // three days on from the tenth call, nine seconds after the first
+    expect(last).toBeCloseTo(3, 6);
+  });
+
+  it('goes by seven right of ten, nineteen of twenty and nine tenths sure, each itself enough', () => {
+    const one = (right: number) => againIn(go('one', 0, right), 1);
+    expect([one(6), one(7), one(8)].map((days) => Math.round(days))).toEqual([1, 3, 3]);
+    const after = (right: number, sure: number) => {
+      const twenty = [0, 1].flatMap((half) =>
+        go('three', 12, Math.min(10, Math.max(0, right - 10 * half)), {}).map((call, index) => ({
+          ...call,
+          id: `three ${String(half)} ${String(index)}`,
+          answer: { ...call.answer, sure },
+        })),
+      );
+      return againIn([...go('one', 0, 9), ...go('two', 3, 9), ...twenty], 12);
+    };
+    const plain = after(19, 89);
+    expect(after(19, 90)).toBeGreaterThan(plain);
+    expect(after(18, 90)).toBe(plain);
+    expect(after(18, 100)).toBe(plain);
+    expect(after(20, 90)).toBe(after(19, 90));
+  });
+
+  it('is later for a quick one only, and sooner from twice the usual time on', () => {
+    const before = [...go('one', 0, 9), ...go('two', 3, 9)];
+    const sure = { answer: { call: 'reject', fault: null, sure: 95 } } as const;
+    // the usual time is the middle of the three goes: 4200 ms
+    const timed = (took: number) =>
+      againIn([...before, ...go('three', 12, 10, { ...sure, took })], 12);
+    expect(timed(4200)).toBeGreaterThan(timed(4201));
+    expect(timed(8400)).toBe(timed(4201));
+    expect(timed(8401)).toBeLessThan(timed(8400));
+  });
+
   it('is nothing without a call', () => {
     expect(dueSkills([], new Date(start))).toEqual([]);
   });
