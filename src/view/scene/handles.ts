@@ -145,6 +145,13 @@ export interface ShownHandle {
   readonly place: string;
 }
 
+/** Whether two handles look and read alike, whatever way either would be pulled. */
+export const showsTheSame = (one: ShownHandle, other: ShownHandle): boolean =>
+  one.place === other.place &&
+  one.handle.field === other.handle.field &&
+  one.handle.value === other.handle.value &&
+  one.handle.range === other.handle.range;
+
 /**
  * The handles that stand on the sheet. The handle of a flaw that isn't there
  * yet gives way to a neighbour nearer than `apart` px.
