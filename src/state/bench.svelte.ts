@@ -1,5 +1,4 @@
 import {
-  JointError,
   parametersOf,
   type Joint,
   type ParameterRange,
@@ -11,7 +10,7 @@ import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
-import { measurementsOf, sectionOf } from './built.ts';
+import { measurementsOf, refusal, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
 import { limitSetOf } from './limit-sets.ts';
 import { ownSetOf, sourceOf } from './own-sets.svelte.ts';
@@ -148,9 +147,9 @@ export class BenchSession {
 
   /** A live change of one parameter, from a pointer, a key, a stepper or a typed field alike. */
   propose(field: string, asked: number): void {
-    const { joint, stop } = constrain(this.joint, field, asked);
+    const { joint, stop } = constrain(this.#joint, field, asked);
     this.stop = stop;
-    if (joint !== this.joint) this.#show({ joint });
+    if (joint !== this.#joint) this.#show({ joint });
   }
 
   /** Settles on what is shown. */
@@ -182,7 +181,7 @@ export class BenchSession {
   }
 
   setStage(stage: Stage): void {
-    this.choose({ ...this.joint, stage });
+    this.choose({ ...this.#joint, stage });
   }
 
   /** Another sheet, one that can be read again: `changeSheet` sees to that. */
@@ -212,7 +211,7 @@ export class BenchSession {
 
   /** Holds the present outline to compare with, or lets it go, as a step that can be undone. */
   hold(): void {
-    const held = this.held === null ? this.joint : null;
+    const held = this.held === null ? this.#joint : null;
     // What is under the hand goes on: only the outline is settled on.
     this.#history = record(this.#history, { ...this.#history.present, held });
     this.#held = held;
@@ -250,14 +249,3 @@ export class BenchSession {
 }
 
 const workOf = ({ joint, sheet, held }: BenchDocument): Work => ({ joint, sheet, held });
-
-/** Why a joint cannot be built; null when it can. */
-function refusal(joint: Joint): Message | null {
-  try {
-    sectionOf(joint);
-    return null;
-  } catch (error) {
-    if (error instanceof JointError) return error.reason;
-    throw error;
-  }
-}

@@ -1,5 +1,6 @@
-import { buildFillet, checkRanges, type Joint, type Section } from '../joint/index.ts';
+import { buildFillet, checkRanges, JointError, type Joint, type Section } from '../joint/index.ts';
 import { measureFillet, type Measurements } from '../measure/index.ts';
+import type { Message } from '../units/index.ts';
 
 type ButtKind = typeof import('./butt-kind.ts');
 
@@ -27,6 +28,17 @@ export function sectionOf(joint: Joint): Section {
   const section = joint.kind === 'fillet' ? buildFillet(joint) : fetched().buildButt(joint);
   kept.set(joint, section);
   return section;
+}
+
+/** Why a joint cannot be built; null when it can. */
+export function refusal(joint: Joint): Message | null {
+  try {
+    sectionOf(joint);
+    return null;
+  } catch (error) {
+    if (error instanceof JointError) return error.reason;
+    throw error;
+  }
 }
 
 /** Everything measured on a section. */

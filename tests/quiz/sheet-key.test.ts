@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { defaultJobSheet } from '../../src/limits/index.ts';
+import { defaultJobSheet, plainMarks } from '../../src/limits/index.ts';
 import { sheetKey } from '../../src/quiz/sheet-key.ts';
 
 const sheet = defaultJobSheet();
 
 describe('what tells sheets apart', () => {
-  it('is not what a job, its papers or its steel are called', () => {
+  it('is not what a job, its papers or its steel are called, nor the marks of its symbol', () => {
     const renamed = {
       ...sheet,
       job: 'gate 4',
@@ -15,6 +15,7 @@ describe('what tells sheets apart', () => {
       code: 'as ordered',
       material: 'S355',
       process: '135',
+      symbol: { ...plainMarks },
     };
     expect(sheetKey(renamed)).toBe(sheetKey(sheet));
   });

@@ -133,11 +133,9 @@ export function atDistance(
   return drawPlaced(seed, wanted, patience);
 }
 
-/** Accept inside, reject outside; on the limit itself either. */
-function isSettled({ decisive }: Placed, distance: number): boolean {
-  if (distance === 0) return decisive.call === 'accept' || decisive.call === 'reject';
-  return decisive.call === (distance > 0 ? 'reject' : 'accept');
-}
+/** Accept inside and on the limit itself, reject past it. */
+const isSettled = ({ decisive }: Placed, distance: number): boolean =>
+  decisive.call === (distance > 0 ? 'reject' : 'accept');
 
 function questionOf(spec: QuestionSpec, skill: Skill, { sheet, placed, either }: Drawn): Question {
   const { joint, measurements, checks, decisive } = placed;

@@ -6,7 +6,7 @@ import { type View, xToPx, yToPx } from './view-transform.ts';
 /** An arc that leaves its chord by less than this is drawn straight, px. */
 const FLAT = 0.02;
 /** How far a flattened arc may stand off the true one when labels are kept clear of it, px. */
-const FLATTENING = 0.8;
+const FLATTENING = 0.4;
 /** Ends closer than this belong to one stroke, mm. */
 const JOINED = 1e-6;
 
@@ -45,7 +45,7 @@ export function samePoint(p: Point, q: Point): boolean {
   return Math.abs(p.x - q.x) < JOINED && Math.abs(p.y - q.y) < JOINED;
 }
 
-/** Appends the contour to `lines` as straight px lines, each within 0.8 px of it. */
+/** Appends the contour to `lines` as straight px lines, each within 0.4 px of it. */
 export function flattenInto(lines: Line[], view: View, contour: Contour): void {
   for (const { a, b, bulge } of contour) {
     halve(lines, xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y), bulge);
@@ -53,9 +53,9 @@ export function flattenInto(lines: Line[], view: View, contour: Contour): void {
 }
 
 function halve(lines: Line[], ax: number, ay: number, bx: number, by: number, bulge: number): void {
-  // the chord and twice the sagitta over it, squared: asked some hundred times a drawing
-  const chord = (bx - ax) ** 2 + (by - ay) ** 2;
-  if (bulge * bulge * chord < 4 * FLATTENING * FLATTENING) {
+  // twice the sagitta is bulge times chord, compared as squares: asked some hundred times a drawing
+  const chordSquared = (bx - ax) ** 2 + (by - ay) ** 2;
+  if (bulge * bulge * chordSquared < 4 * FLATTENING * FLATTENING) {
     lines.push({ x1: ax, y1: ay, x2: bx, y2: by });
     return;
   }

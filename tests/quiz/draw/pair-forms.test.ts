@@ -12,33 +12,35 @@ describe('a form', () => {
     ).filter((placed) => placed !== null).length;
   };
 
-  // what came too near its limit is taken back inside, as often as it takes: how many serve was counted
+  // counted, less two; without the third mend 86 of a hundred root gaps serve, and 73 hollow faces
   it.each<readonly [SkillId, string, number]>([
     ['fillet.welded.leg.min', 'iso5817-c', 98],
     ['fillet.welded.toeAngle.min', 'iso5817-c', 98],
-    ['butt.welded.underfill.max', 'iso5817-c', 92],
-    ['butt.welded.faceReinforcement.max', 'iso5817-c', 58],
-    ['butt.welded.toeAngle.min', 'iso5817-c', 60],
-    ['butt.welded.undercut.max', 'lock-gate-house', 60],
-    ['butt.welded.rootConcavity.max', 'lock-gate-house', 60],
+    ['fillet.welded.rootGap.max', 'lock-gate-house', 98],
+    ['fillet.welded.concavity.max', 'lock-gate-house', 94],
+    ['butt.welded.underfill.max', 'iso5817-c', 96],
+    ['butt.welded.faceReinforcement.max', 'iso5817-c', 62],
+    ['butt.welded.toeAngle.min', 'iso5817-c', 66],
+    ['butt.welded.undercut.max', 'lock-gate-house', 66],
+    ['butt.welded.rootConcavity.max', 'lock-gate-house', 67],
   ])('serves %s under %s mostly, for it is mended', (id, set, least) => {
     expect(serving(id, set)).toBeGreaterThanOrEqual(least);
   });
 
-  it('for a short throat has a leg with little to spare, for anything else as often more', () => {
-    /** The shorter leg of each, over what is asked of it. */
-    const spare = (id: SkillId): readonly number[] =>
-      drawn(wantedOf(id, { distances: () => [0.05, -0.05] })).map(([placed]) => {
+  it('for a short throat has a leg with little to spare, for an undercut as often as not more', () => {
+    /** How many have over 1.18 times the leg that is asked, in their shorter leg. */
+    const withPlenty = (id: SkillId): number => {
+      const all = drawn(wantedOf(id, { distances: () => [0.05, -0.05] }));
+      const spare = all.map(([placed]) => {
         const legs = placed?.checks.filter(({ id: check }) => check.startsWith('sheet_leg')) ?? [];
         return Math.min(...legs.map(({ measured, limit }) => (measured ?? 0) / (limit ?? 0)));
       });
-    const throat = spare('fillet.welded.isoscelesThroat.min');
-    expect(throat.length).toBeGreaterThan(25);
-    const plenty = (all: readonly number[]) =>
-      all.filter((over) => over > 1.18).length / all.length;
-    expect(plenty(throat)).toBeLessThan(0.15);
-    expect(plenty(spare('fillet.welded.undercut.max'))).toBeGreaterThan(0.3);
-    expect(plenty(spare('fillet.welded.isoscelesThroat.max'))).toBeGreaterThan(0.3);
+      expect(spare.length).toBeGreaterThan(25);
+      return spare.filter((over) => over > 1.18).length / spare.length;
+    };
+    // counted: an eighth, and half
+    expect(withPlenty('fillet.welded.isoscelesThroat.min')).toBeLessThan(0.25);
+    expect(withPlenty('fillet.welded.undercut.max')).toBeGreaterThan(0.4);
   });
 
   describe('with a steep toe', () => {

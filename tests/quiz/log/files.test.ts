@@ -7,12 +7,10 @@ import {
   logToCsv,
   logToJson,
   merge,
-  readRecord,
   ways,
   type LogFile,
   type LogRecord,
 } from '../../../src/quiz/index.ts';
-import { migrated, steps } from '../../../src/quiz/log/read-record.ts';
 import { runs } from '../../runs.ts';
 import { callWith, slipOf } from '../any-call.ts';
 
@@ -119,7 +117,6 @@ describe('a log of calls as a file', () => {
     ['{"toeline":"calls"}', 'calls_log_no_log'],
     ['{"records":[]}', 'calls_log_no_log'],
     ['{"toeline":"calls","records":{}}', 'calls_log_no_log'],
-    ['{"toeline":"calls","version":1,"records":[]}', 'taken'],
   ])('%s is said to be no log', (text, key) => {
     expect(keyOf(logFromJson(text))).toBe(key);
   });
@@ -143,6 +140,10 @@ describe('a log of calls as a file', () => {
     expect(logFromJson(logToJson([callWith({ distance, truth })]))).toMatchObject({
       why: { values: { path: 'truth', reason: { key: 'calls_log_no_truth' } } },
     });
+  });
+
+  it('may hold no call at all', () => {
+    expect(recordsOf(logFromJson('{"toeline":"calls","version":1,"records":[]}'))).toEqual([]);
   });
 
   it('is JSON that any program reads, a record a line', () => {
@@ -223,36 +224,6 @@ describe('a table of a later version', () => {
     expect(keyOf(logFromCsv('version,kind,id,glare\r\n1,call,a,\r\n2,call,b,much\r\n'))).toBe(
       'calls_log_newer_table',
     );
-  });
-});
-
-describe('a record of an earlier version', () => {
-  it('has one step to every version but the first', () => {
-    expect(steps).toHaveLength(LOG_VERSION - 1);
-  });
-
-  it('is brought up step by step, one for each version between', () => {
-    // made-up steps: what a version 3 of the program would hold
-    const steps = [
-      (record: Readonly<Record<string, unknown>>) => ({ ...record, light: 'unknown' }),
-      ({ light, ...rest }: Readonly<Record<string, unknown>>) => ({ ...rest, lit: light }),
-    ];
-    expect(migrated({ version: 1, id: 'a' }, steps)).toEqual({
-      version: 3,
-      id: 'a',
-      lit: 'unknown',
-    });
-    expect(migrated({ version: 2, id: 'a', light: 'day' }, steps)).toEqual({
-      version: 3,
-      id: 'a',
-      lit: 'day',
-    });
-    expect(migrated({ version: 3, id: 'a' }, steps)).toEqual({ version: 3, id: 'a' });
-  });
-
-  it('of version 1 is read as it stands', () => {
-    expect(readRecord(callWith())).toEqual(callWith());
-    expect(readRecord(slipOf('a'))).toEqual(slipOf('a'));
   });
 });
 

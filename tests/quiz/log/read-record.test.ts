@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { LOG_VERSION, readRecord, ways } from '../../../src/quiz/index.ts';
 import type { CallRecord } from '../../../src/quiz/index.ts';
 import { LogError } from '../../../src/quiz/log/log-error.ts';
-import { isNewer, migrated } from '../../../src/quiz/log/read-record.ts';
+import { isNewer, migrated, steps } from '../../../src/quiz/log/read-record.ts';
 import { callWith, slipOf } from '../any-call.ts';
 
 const call = callWith();
@@ -113,11 +113,13 @@ describe('a record from outside', () => {
   it.each([1e-6, 0, -1e-6])('so near the limit may have either truth: %d', (distance) => {
     for (const truth of ['accept', 'reject'] as const)
       expect(readRecord(callWith({ distance, truth }))).toMatchObject({ distance, truth });
-    for (const [far, truth] of [
-      [1.1e-6, 'accept'],
-      [-1.1e-6, 'reject'],
-    ] as const)
-      expect(refusal(callWith({ distance: far, truth }))).toEqual(['truth', 'calls_log_no_truth']);
+  });
+
+  it.each([
+    [1.1e-6, 'accept'],
+    [-1.1e-6, 'reject'],
+  ] as const)('not so near has but one truth: %d is not %s', (distance, truth) => {
+    expect(refusal(callWith({ distance, truth }))).toEqual(['truth', 'calls_log_no_truth']);
   });
 
   it('may be open at any distance', () => {
@@ -170,5 +172,35 @@ describe('a record of a later version', () => {
   it('is left as it is where nothing leads on from it', () => {
     const later = { version: 5, id: 'a', glare: 1 };
     expect(migrated(later)).toEqual(later);
+  });
+});
+
+describe('a record of an earlier version', () => {
+  it('has one step to every version but the first', () => {
+    expect(steps).toHaveLength(LOG_VERSION - 1);
+  });
+
+  it('is brought up step by step, one for each version between', () => {
+    // made-up steps: what a version 3 of the program would hold
+    const steps = [
+      (record: Readonly<Record<string, unknown>>) => ({ ...record, light: 'unknown' }),
+      ({ light, ...rest }: Readonly<Record<string, unknown>>) => ({ ...rest, lit: light }),
+    ];
+    expect(migrated({ version: 1, id: 'a' }, steps)).toEqual({
+      version: 3,
+      id: 'a',
+      lit: 'unknown',
+    });
+    expect(migrated({ version: 2, id: 'a', light: 'day' }, steps)).toEqual({
+      version: 3,
+      id: 'a',
+      lit: 'day',
+    });
+    expect(migrated({ version: 3, id: 'a' }, steps)).toEqual({ version: 3, id: 'a' });
+  });
+
+  it('of version 1 is read as it stands', () => {
+    expect(readRecord(callWith())).toEqual(callWith());
+    expect(readRecord(slipOf('a'))).toEqual(slipOf('a'));
   });
 });

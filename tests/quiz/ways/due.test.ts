@@ -107,7 +107,7 @@ describe('when a skill comes again', () => {
     expect([isDue(at - 1), isDue(at), isDue(at + 1)]).toEqual([false, true, true]);
   });
 
-  it('counts from the last call of the last go, in whatever order they were kept', () => {
+  it('counts from the last call of the last go, in whatever order the goes were kept', () => {
     const [first, second] = [go('one', 0, 9), go('two', 3, 9)];
     expect(againIn([...second, ...first], 3)).toBe(againIn([...first, ...second], 3));
     const last = againIn(go('one', 0, 9), 0) - 9 / 24 / 60 / 60;
@@ -133,6 +133,17 @@ describe('when a skill comes again', () => {
     expect(after(18, 90)).toBe(plain);
     expect(after(18, 100)).toBe(plain);
     expect(after(20, 90)).toBe(after(19, 90));
+  });
+
+  it('takes sureness as its mean over a go', () => {
+    const before = [...go('one', 0, 9), ...go('two', 3, 9)];
+    const mixed = (low: number) =>
+      go('three', 12, 10).map((call, index) => ({
+        ...call,
+        answer: { ...call.answer, sure: index % 2 === 0 ? 100 : low },
+      }));
+    const [ninety, less] = [80, 78].map((low) => againIn([...before, ...mixed(low)], 12));
+    expect(ninety).toBeGreaterThan(less ?? Number.NaN);
   });
 
   it('is later for a quick one only, and sooner from twice the usual time on', () => {

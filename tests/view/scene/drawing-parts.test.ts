@@ -112,6 +112,31 @@ describe('The foot of the drawing', () => {
     expect([wall.bar?.length.mm, wall.stacked]).toEqual([5, true]);
   });
 
+  test('is the very same while nothing it is made of changes, and another as soon as anything does', () => {
+    const of = [
+      sheetOf(900, 600, 'bench'),
+      20,
+      5.3,
+      barLengths(METRIC),
+      sceneWords(METRIC),
+      0,
+    ] as const;
+    const [sheet, scale, times, lengths, words, missing] = of;
+    const foot = drawingFoot(...of);
+    expect(drawingFoot(...of)).toBe(foot);
+    const others: readonly Parameters<typeof drawingFoot>[] = [
+      [sheetOf(500, 600, 'bench'), scale, times, lengths, words, missing],
+      [sheet, 8, times, lengths, words, missing],
+      [sheet, scale, 2, lengths, words, missing],
+      [sheet, scale, times, barLengths({ ...METRIC, units: 'in' }), words, missing],
+      [sheet, scale, times, lengths, words, 2],
+    ];
+    for (const other of others) {
+      expect(drawingFoot(...other)).not.toEqual(foot);
+      expect(drawingFoot(...of)).toEqual(foot);
+    }
+  });
+
   test('leaves room on a phone for its words and the count of what is not shown', () => {
     const sheet = sheetOf(360, 330, 'phone');
     const words = sceneWords(METRIC);

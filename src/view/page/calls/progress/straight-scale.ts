@@ -1,8 +1,8 @@
 import { range, tickStep } from 'd3';
 
 /**
- * Maps one stretch on another in proportion. Written out: the library's own scale would bring its
- * search functions into what the program opens with, which has no room for them.
+ * Maps one stretch on another in proportion. Written out: the library's own scale brings the
+ * interpolation of colours with it.
  */
 export const straightScale =
   ([low, high]: readonly [number, number], [start, end]: readonly [number, number]) =>
