@@ -33,8 +33,6 @@ export default defineConfig({
     rolldownOptions: {
       // A floor's index and Svelte's own only hand names on: what is not used of them stays out.
       treeshake: {
-        // d3-array makes these at its top; the bench uses none of what they make.
-        manualPureFunctions: ['bisector', 'Blur2', 'shuffler'],
         moduleSideEffects: [
           {
             test: /\.css|src\/main\.ts|disclose-version|svelte\/src\/internal\/flags/,
