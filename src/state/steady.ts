@@ -30,6 +30,7 @@ export function steadyChecks(
 
 const saysTheSame = (a: Check, b: Check): boolean =>
   a.id === b.id &&
+  a.measurement === b.measurement &&
   a.measured === b.measured &&
   a.limit === b.limit &&
   a.ordinary === b.ordinary &&

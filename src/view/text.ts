@@ -73,7 +73,24 @@ export function text(message: Message, reading: Reading, brief = false): string 
   const words: Record<string, string | number> = {};
   for (const [name, value] of Object.entries(message.values))
     words[name] = word(value, reading, brief);
-  return sentence(words);
+  return isUntold(message.values, words, reading)
+    ? text(message, { ...reading, decimals: (reading.decimals ?? 1) + 1 }, brief)
+    : sentence(words);
+}
+
+/** No figure is given to more decimals than these. */
+const MOST_DECIMALS = 6;
+
+/** Whether what was measured and its limit read alike, though they are not: 1/32, over the 1/32 allowed. */
+function isUntold(
+  { measured, limit }: NonNullable<Message['values']>,
+  words: Readonly<Record<string, string | number>>,
+  { decimals = 2 }: Reading,
+): boolean {
+  const isPair = typeof measured === 'object' && typeof limit === 'object';
+  if (!isPair || !('value' in measured) || !('value' in limit) || decimals >= MOST_DECIMALS)
+    return false;
+  return measured.value !== limit.value && words['measured'] === words['limit'];
 }
 
 function word(value: MessageValue, reading: Reading, brief: boolean): string | number {

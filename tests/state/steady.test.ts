@@ -41,6 +41,8 @@ describe('what stays the same', () => {
       steadyChecks([check], [{ ...check, ...change }], null)[0];
     expect(again({})).toBe(check);
     expect(again({ margin: 0 })).not.toBe(check);
+    // two unequal root faces come to be one: the same figure, of the other plate
+    expect(again({ measurement: 'leg2' })).not.toBe(check);
     expect(again({ printed: { value: 5 / 16, unit: 'in' } })).not.toBe(check);
   });
 

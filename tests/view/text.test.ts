@@ -135,6 +135,30 @@ describe('words', () => {
     expect(text(name, iso)).toBe('Root gap');
   });
 
+  it('tell what was measured from its limit where both would read alike', () => {
+    const over = (measured: number, limit: number, reading: Reading) =>
+      text(
+        {
+          key: 'bench_summary_over',
+          values: {
+            name: 'Undercut',
+            measured: { value: measured, unit: 'mm' },
+            limit: { value: limit, unit: 'mm' },
+          },
+        },
+        reading,
+        true,
+      );
+    const fraction: Reading = { units: 'in', inches: 'fraction', terms: 'US' };
+    // 1/32 in is 0.79375 mm
+    expect(over(0.85, 0.79375, fraction)).toContain('0.033');
+    expect(over(0.85, 0.79375, fraction)).toContain('0.031');
+    expect(over(1.6, 0.79375, fraction)).toContain('1/16');
+    const mm: Reading = { ...fraction, units: 'mm' };
+    expect(over(0.5004, 0.5, mm)).toContain('0.5004');
+    expect(over(0.5, 0.5, mm)).toBe(over(0.5, 0.5, mm));
+  });
+
   it('put a message inside a message, and a quantity as the reader chose', () => {
     const message = {
       key: 'bench_summary_over',

@@ -103,7 +103,7 @@ function readCall(record: Fields): CallRecord {
 function readSpec(spec: Fields): QuestionSpec {
   const skill = textOf(spec, 'skill');
   if (skillOf(skill as SkillId) === null)
-    throw new LogError('spec.skill', { key: 'calls_error_no_such_skill' });
+    throw new LogError('spec.skill', { key: 'calls_log_no_skill' });
   return {
     version: 1,
     seed: numberOf(spec, 'seed', 0, 2 ** 32 - 1),

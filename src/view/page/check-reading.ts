@@ -1,5 +1,5 @@
 import type { Check } from '../../limits/index.ts';
-import { formatFixed, roundHalfAway } from '../../units/index.ts';
+import { formatFixed, inch64ToMm, nearestInch64, roundHalfAway } from '../../units/index.ts';
 import { length, text, type Reading } from '../text.ts';
 
 /** A check's numbers as its row shows them. */
@@ -41,14 +41,18 @@ export function checkReading(check: Check, reading: Reading): CheckReading {
 const MOST_DECIMALS = 6;
 
 /**
- * The reader's own way to read a check, unless a reject would then show one figure twice: then with
- * decimals in place of a fraction, and as many as tell the two apart.
+ * The reader's own way to read a check, unless its limit is no fraction of an inch, or a reject would
+ * then show one figure twice: then with decimals in place of a fraction, and as many as tell the two apart.
  */
-export function tellingReading(check: Check, reading: Reading): Reading {
+export function tellingReading(check: Check, asked: Reading): Reading {
   const { limit, measured, call, unit } = check;
-  if (limit === null || measured === null || call !== 'reject') return reading;
+  if (limit === null) return asked;
   const start = decimalsOf(check);
   const limits = [limit, check.ordinary ?? limit];
+  // 3 mm is no eighth of an inch: a limit that is no fraction isn't told as one
+  const isTold = asked.inches === 'decimal' || unit === 'deg' || limits.every(isFraction);
+  const reading = isTold ? asked : { ...asked, decimals: asked.decimals ?? start };
+  if (measured === null || call !== 'reject') return reading;
   const same = (way: Reading): boolean =>
     limits.some((one) => shown(one, start, unit, way) === shown(measured, start, unit, way));
   let telling = reading;
@@ -57,6 +61,12 @@ export function tellingReading(check: Check, reading: Reading): Reading {
   }
   return telling;
 }
+
+/** Half of the last place that a millimetre figure is given to. */
+const FRACTION_OFF = 0.005;
+
+const isFraction = (limit: number): boolean =>
+  Math.abs(inch64ToMm(nearestInch64(limit, 64)) - limit) < FRACTION_OFF;
 
 /** The shorter of two figures while the longer adds nothing but noughts: 7.0 for 7.000. */
 const shorter = (short: string, long: string): string =>

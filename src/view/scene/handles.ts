@@ -58,7 +58,7 @@ const FIELDS: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], Fie
   },
   butt: {
     welded: {
-      first: ['capHeight', 'capPast1', 'capPast2', 'rootHeight', 'offset', 'undercut1Depth'],
+      first: ['capHeight', 'capPast1', 'capPast2', 'rootHeight', 'offset', ...UNDERCUTS],
       joint: ['t1', 't2'],
       fitUp: ['offset', 'angularMisalignment'],
       weld: ['capHeight', 'capPast1', 'capPast2', 'rootHeight', 'rootPast1', 'rootPast2'],

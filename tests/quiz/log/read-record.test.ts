@@ -77,7 +77,7 @@ describe('a record from outside', () => {
     ['kind', 'calls_log_no_kind', { ...call, kind: 'glance' }],
     ['at', 'calls_log_no_time', { ...call, at: 'yesterday' }],
     ['call', 'calls_log_no_text', { ...slipOf('a'), call: null }],
-    ['spec.skill', 'calls_error_no_such_skill', { ...call, ...inSpec({ skill: 'x' }) }],
+    ['spec.skill', 'calls_log_no_skill', { ...call, ...inSpec({ skill: 'x' }) }],
     ['truth', 'calls_log_no_truth', { ...call, distance: 0.1, truth: 'accept' }],
   ])('is refused at "%s" by %s', (path, key, record) => {
     expect(refusal(record)).toEqual([path, key]);

@@ -5,9 +5,13 @@ import Scale from '../../../src/view/control/Scale.svelte';
 let close: (() => void) | null = null;
 afterEach(() => close?.());
 
+/** The values that a hand let go at. */
+const committed: number[] = [];
+
 /** A scale whose value is what `settle` makes of what is asked; its native thumb. */
 function thumbOf(start: number, settle: (asked: number) => number): HTMLInputElement {
   const held = $state({ value: start });
+  committed.length = 0;
   const props = {
     id: 'scale',
     min: 0,
@@ -22,8 +26,8 @@ function thumbOf(start: number, settle: (asked: number) => number): HTMLInputEle
     valueText: '',
     onstep: () => undefined,
     onpropose: (asked: number) => (held.value = settle(asked)),
-    oncommit: () => undefined,
-    oncancel: () => undefined,
+    oncommit: () => committed.push(held.value),
+    oncancel: () => (held.value = start),
   };
   const mounted = mount(Scale, { target: document.body, props });
   close = () => {
@@ -63,5 +67,27 @@ describe('the thumb of a scale', () => {
     }
     drag(thumb, 11);
     expect(thumb.valueAsNumber).toBe(11);
+  });
+
+  it('given up under the hand counts for nothing more until it is let go', () => {
+    const thumb = thumbOf(8, Math.round);
+    thumb.dispatchEvent(new Event('pointerdown', { bubbles: true }));
+    drag(thumb, 15);
+    thumb.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+    flushSync();
+    expect(thumb.valueAsNumber).toBe(8);
+    drag(thumb, 16);
+    expect(thumb.valueAsNumber).toBe(8);
+    thumb.dispatchEvent(new Event('change', { bubbles: true }));
+    expect(committed).toEqual([]);
+    // a hand that takes hold anew, and one that never held it: a screen reader's own step
+    thumb.dispatchEvent(new Event('pointerdown', { bubbles: true }));
+    drag(thumb, 12);
+    thumb.dispatchEvent(new Event('change', { bubbles: true }));
+    drag(thumb, 13);
+    expect([thumb.valueAsNumber, committed]).toEqual([13, [12]]);
+    thumb.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+    drag(thumb, 10);
+    expect(thumb.valueAsNumber).toBe(10);
   });
 });

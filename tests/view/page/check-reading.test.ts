@@ -23,6 +23,18 @@ const check = (change: Partial<Check>): Check => ({
   ...change,
 });
 
+describe('a limit in fractions of an inch', () => {
+  // 1/8 in is 3.175 mm, 3 mm is 0.118 in: who obeyed an eighth would pass 3.1 mm
+  it('is one only where it is one: 3 mm is no eighth', () => {
+    const metric = check({ sense: 'max', limit: 3, measured: 3.1, margin: -0.1, call: 'reject' });
+    expect(checkReading(metric, fraction)).toEqual({ required: '0.118 max', measured: '0.122' });
+    const accepted = check({ sense: 'max', limit: 3, measured: 2.9, margin: 0.1, call: 'accept' });
+    expect(checkReading(accepted, fraction)).toEqual({ required: '0.118 max', measured: '0.114' });
+    const inches = check({ sense: 'max', limit: 3.175, measured: 3, margin: 0.175 });
+    expect(checkReading(inches, fraction)).toEqual({ required: '1/8 max', measured: '1/8' });
+  });
+});
+
 describe('a check’s numbers', () => {
   it('carry one decimal where the limit does, two where it is small or finer', () => {
     expect(checkReading(check({}), mm)).toEqual({ required: '7.0 min', measured: '8.0' });
