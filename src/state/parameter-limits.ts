@@ -3,11 +3,18 @@ import { allowedRange, stepFor, type Check, type JobSheet } from '../limits/inde
 import type { Measurements } from '../measure/index.ts';
 import { numberAt } from './parameter.ts';
 
+type Reader = readonly [
+  measurement: Check['measurement'],
+  sign: 1 | -1,
+  own?: Check['measurement'],
+];
+
 /**
  * Which checks bound a parameter directly: the measurement that reads it, and whether it reads the
- * parameter's value (1) or its negative (-1). A concave face is a negative convexity, for one.
+ * parameter's value (1) or its negative (-1). A concave face is a negative convexity, for one. What is
+ * judged of one plate for both bounds the other too, by what is measured there.
  */
-const readings: Readonly<Record<string, readonly (readonly [Check['measurement'], 1 | -1])[]>> = {
+const readings: Readonly<Record<string, readonly Reader[]>> = {
   leg1: [['leg1', 1]],
   leg2: [['leg2', 1]],
   convexity: [
@@ -29,10 +36,12 @@ const readings: Readonly<Record<string, readonly (readonly [Check['measurement']
   rootFace1: [
     ['rootFace', 1],
     ['rootFace1', 1],
+    ['rootFace2', 1, 'rootFace1'],
   ],
   rootFace2: [
     ['rootFace', 1],
     ['rootFace2', 1],
+    ['rootFace1', 1, 'rootFace2'],
   ],
   offset: [
     ['misalignment', 1],
@@ -81,9 +90,9 @@ export interface Judged {
 export function allowedOf(field: string, judged: Judged): Allowed {
   let least: number | null = null;
   let most: number | null = null;
-  for (const [measurement, sign] of readings[field] ?? []) {
+  for (const [measurement, sign, own = measurement] of readings[field] ?? []) {
     const range = allowedRange(judged.checks, measurement);
-    const shift = shiftOf(field, measurement, sign, judged);
+    const shift = shiftOf(field, own, sign, judged);
     if (shift === null) continue;
     const [low, high] = sign === 1 ? [range.least, range.most] : [range.most, range.least];
     if (low !== null) least = Math.max(least ?? -Infinity, sign * (low - shift));

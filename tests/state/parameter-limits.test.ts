@@ -33,6 +33,20 @@ describe('the allowed range of a parameter', () => {
     expect(least).toBe(most === null ? null : -most);
   });
 
+  it('of two unequal root faces is the same for both: the sheet asks it of any', () => {
+    // 1.5 ± 0.5 on the opening sheet; the smaller is put to the least, the larger to the most
+    const bench = butt({ stage: 'fitUp', rootFace1: 1.5, rootFace2: 1.8 });
+    for (const field of ['rootFace1', 'rootFace2']) expect(allowedOf(field, bench)).toEqual([1, 2]);
+    // one comes to be the larger, then both too much: whichever was put to a limit before
+    for (const [field, to] of [
+      ['rootFace1', 2.5],
+      ['rootFace2', 2.5],
+    ] as const) {
+      bench.propose(field, to);
+      for (const each of ['rootFace1', 'rootFace2']) expect(allowedOf(each, bench)).toEqual([1, 2]);
+    }
+  });
+
   it('is open where no check reads the parameter', () => {
     expect(allowedOf('crownShift', fillet())).toEqual([null, null]);
   });
