@@ -59,7 +59,12 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'quiz/remembered.ts': { '64': 'most results kept' },
   'quiz/wrong-rules.ts': { '360': 'half of an angle, degrees to radians' },
   'view/page/sum-text.ts': { '64': 'divisions of an inch', '1e-6': 'noise of a division' },
-  'view/page/check-reading.ts': { '6': 'most decimals', '1e-9': 'the one tolerance' },
+  'view/page/check-reading.ts': {
+    '6': 'most decimals',
+    '1e-9': 'the one tolerance',
+    '64': 'divisions of an inch',
+    '0.005': 'half of a millimetre figure’s last place',
+  },
   'view/page/conformance-text.ts': { '100': 'per cent' },
   'view/page/parameter-text.ts': { '0.1': 'a step as shown' },
   'view/page/save-file.ts': { '10_000': 'ms to keep a file’s address' },
