@@ -1,6 +1,6 @@
 import type { JobSheet } from '../limits/index.ts';
 import { ways } from '../quiz/index.ts';
-import type { CallRecord, LogRecord, QuestionSpec, SkillId, Way } from '../quiz/index.ts';
+import type { Answer, CallRecord, LogRecord, QuestionSpec, SkillId, Way } from '../quiz/index.ts';
 
 /** Calls made in one go. */
 export interface Run {
@@ -57,3 +57,7 @@ export function isRun(value: unknown): value is KeptRun {
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
+
+/** Whether two answers say the same of a section, however sure either was. */
+export const isSameAnswer = (one: Answer, other: Answer): boolean =>
+  one.call === other.call && one.fault === other.fault;

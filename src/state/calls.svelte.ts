@@ -17,6 +17,7 @@ import type { Message } from '../units/index.ts';
 import { CallDraft } from './call-draft.svelte.ts';
 import {
   callName,
+  isSameAnswer,
   callsIn,
   type CallKeeper,
   type Chooser,
@@ -59,6 +60,8 @@ export class CallsSession {
   /** a call is being written */
   writing = $state.raw(false);
   slipped = $state.raw(false);
+  /** the open question was called otherwise in another tab before: that call stands, this one counts for nothing */
+  overruled = $state.raw(false);
   /** the question is put away for a while */
   paused = $state.raw(false);
   /** a call of an ended run is looked at again */
@@ -159,6 +162,7 @@ export class CallsSession {
     this.trouble = null;
     this.made = null;
     this.slipped = false;
+    this.overruled = false;
     this.paused = false;
     this.draft.clear();
     this.#shownAt = this.#world.clock();
@@ -232,6 +236,7 @@ export class CallsSession {
     }
     this.done = callsIn(run, this.#keeper.records);
     this.#answer(record);
+    this.overruled = called !== undefined && !isSameAnswer(called.answer, answer);
     if (this.testing) this.next();
   }
 

@@ -302,5 +302,9 @@ describe('a round that a reload broke off', () => {
     expect(keeper.records).toHaveLength(1);
     expect(two.made?.record.answer.call).toBe('accept');
     expect(two.done).toHaveLength(1);
+    // said, for the hand that made the other call saw it come to nothing
+    expect([one.overruled, two.overruled]).toEqual([false, true]);
+    two.next();
+    expect(two.overruled).toBe(false);
   });
 });
