@@ -50,7 +50,8 @@ export function tellingReading(check: Check, asked: Reading): Reading {
   const start = decimalsOf(check);
   const limits = [limit, check.ordinary ?? limit];
   // 3 mm is no eighth of an inch: a limit that is no fraction isn't told as one
-  const isTold = asked.inches === 'decimal' || unit === 'deg' || limits.every(isFraction);
+  const isByFraction = asked.units === 'in' && asked.inches === 'fraction' && unit === 'mm';
+  const isTold = !isByFraction || limits.every(isFraction);
   const reading = isTold ? asked : { ...asked, decimals: asked.decimals ?? start };
   if (measured === null || call !== 'reject') return reading;
   const same = (way: Reading): boolean =>

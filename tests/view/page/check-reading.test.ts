@@ -30,6 +30,9 @@ describe('a limit in fractions of an inch', () => {
     expect(checkReading(metric, fraction)).toEqual({ required: '0.118 max', measured: '0.122' });
     const accepted = check({ sense: 'max', limit: 3, measured: 2.9, margin: 0.1, call: 'accept' });
     expect(checkReading(accepted, fraction)).toEqual({ required: '0.118 max', measured: '0.114' });
+    // what a person chose for inches has no say while millimetres are read
+    const inMm: Reading = { ...fraction, units: 'mm' };
+    expect(tellingReading(accepted, inMm)).toBe(inMm);
     const inches = check({ sense: 'max', limit: 3.175, measured: 3, margin: 0.175 });
     expect(checkReading(inches, fraction)).toEqual({ required: '1/8 max', measured: '1/8' });
   });
