@@ -1,5 +1,5 @@
 import type { LimitSet } from './limit-set.ts';
-import { isOneWith, looksLike, nameIn, namesFault } from './quantity.ts';
+import { isOneWith, looksLike, nameIn, reasonOf } from './quantity.ts';
 import type { Answer, Question } from './question.ts';
 import { rejudge, type Verdict } from './rejudge.ts';
 import type { Fault } from './skill.ts';
@@ -33,10 +33,7 @@ export interface Grade {
 export function gradeAnswer(question: Question, answer: Answer, limits: LimitSet): Grade {
   const right = answer.call === question.truth;
   const named = nameIn(answer.fault);
-  const rightReason =
-    question.fault === null || answer.call !== 'reject' || answer.fault === null
-      ? null
-      : namesFault(question.fault, answer.fault);
+  const rightReason = reasonOf(question.fault, answer);
   if (right && rightReason !== false) return { right, rightReason, mistakes: [] };
   const found: readonly WrongRule[] = misreadings.filter((rule) =>
     misreadBy(rule, question, limits).some((misread) => {

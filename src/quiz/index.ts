@@ -4,7 +4,7 @@ export { isRight, LOG_VERSION, ways } from './call-record.ts';
 export type * from './call-record.ts';
 export { drawQuestion } from './draw/draw-question.ts';
 export { distanceOf, exceedanceOf, scaleOf, valueAt } from './distance.ts';
-export { faultOn, namesFault, quantityOf } from './quantity.ts';
+export { faultOn, quantityOf, reasonOf } from './quantity.ts';
 export { QuizError } from './quiz-error.ts';
 export * from './random.ts';
 export { possibleQuestions } from './possible-questions.ts';

@@ -72,6 +72,10 @@ export function namesFault(fault: Fault, answered: Answer['fault']): boolean {
   return named !== null && isOneWith(fault, named);
 }
 
+/** Whether what is wrong was named as it is; null where nothing was to be named: no fault, no rejection, no name asked for. */
+export const reasonOf = (fault: Fault | null, { call, fault: answered }: Answer): boolean | null =>
+  fault === null || call !== 'reject' || answered === null ? null : namesFault(fault, answered);
+
 /** Faults that an eye takes for one another; common practice, no source. */
 const lookAlikes: readonly (readonly Fault[])[] = [
   ['undercut.max', 'overlap.max'],

@@ -1,16 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { detailChecks, type JobSheet } from '../../src/limits/index.ts';
-import { in64, mm, sheetWith } from './hand-made.ts';
+import { grooveSheet, in64, mm, sheetWith } from './hand-made.ts';
 
-const toleranced = { minus: mm(1), plus: mm(1) };
-const sheet = sheetWith({
-  groove: {
-    bevelAngle: { nominal: 30, minus: 5, plus: 5 },
-    grooveAngle: { nominal: 60, minus: 5, plus: 5 },
-    rootOpening: { nominal: mm(2), ...toleranced },
-    rootFace: { nominal: mm(1.5), ...toleranced },
-  },
-});
+const sheet = grooveSheet();
 describe('what the drawing details against what the WPS lets it', () => {
   it('is nothing to ask while the drawing says no other than the WPS', () => {
     expect(detailChecks(sheet)).toEqual([]);

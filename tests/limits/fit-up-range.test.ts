@@ -3,17 +3,10 @@ import { build, defaultJoint, type ButtJoint } from '../../src/joint/index.ts';
 import { asDrawn, withStep } from '../../src/limits/fit-up-spread.ts';
 import { fitUpRange, stepFor, type JobSheet } from '../../src/limits/index.ts';
 import { measure } from '../../src/measure/index.ts';
-import { iso, limitSet, mm, sheetWith } from './hand-made.ts';
+import { grooveSheet, iso, limitSet, mm, sheetWith } from './hand-made.ts';
 
 const toleranced = { minus: mm(1), plus: mm(1) };
-const sheet = sheetWith({
-  groove: {
-    bevelAngle: { nominal: 30, minus: 5, plus: 5 },
-    grooveAngle: { nominal: 60, minus: 5, plus: 5 },
-    rootOpening: { nominal: mm(2), ...toleranced },
-    rootFace: { nominal: mm(1.5), ...toleranced },
-  },
-});
+const sheet = grooveSheet();
 // a weld flush with the plates on both sides: its metal is the groove's own
 const joint = (changes: Partial<ButtJoint> = {}): ButtJoint => ({
   ...defaultJoint('butt', 'singleV'),

@@ -109,6 +109,19 @@ export const sheetWith = (changes: Partial<JobSheet> = {}): JobSheet => ({
   ...changes,
 });
 
+const inTolerance = { minus: { unit: 'mm', value: 1 }, plus: { unit: 'mm', value: 1 } } as const;
+
+/** A groove of 60° with an opening of 2 mm and root faces of 1.5 mm, 1 mm more or less. */
+export const grooveSheet = (): JobSheet =>
+  sheetWith({
+    groove: {
+      bevelAngle: { nominal: 30, minus: 5, plus: 5 },
+      grooveAngle: { nominal: 60, minus: 5, plus: 5 },
+      rootOpening: { nominal: mm(2), ...inTolerance },
+      rootFace: { nominal: mm(1.5), ...inTolerance },
+    },
+  });
+
 export const mm = (value: number) => ({ unit: 'mm', value }) as const;
 export const inch = (value: number) => ({ unit: 'in', value }) as const;
 export const in64 = (value: number) => ({ unit: 'in64', value }) as const;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultJoint } from '../../src/joint/index.ts';
+import type { Answer } from '../../src/quiz/index.ts';
 import { measurementIds } from '../../src/measure/index.ts';
 import {
   faultOf,
@@ -9,6 +10,7 @@ import {
   nameIn,
   namesFault,
   quantityOf,
+  reasonOf,
   sideOf,
 } from '../../src/quiz/quantity.ts';
 
@@ -136,5 +138,14 @@ describe('an answer to what is wrong', () => {
     expect(namesFault('isoscelesThroat.min', 'leg.min')).toBe(false);
     for (const none of ['somethingElse', 'notSure', null] as const)
       expect(namesFault('leg.min', none)).toBe(false);
+  });
+
+  it('is a reason only of a rejection that a fault was to be named for', () => {
+    const of = (call: Answer['call'], fault: Answer['fault']) => ({ call, fault, sure: 80 });
+    expect(reasonOf('leg.min', of('reject', 'leg.min'))).toBe(true);
+    expect(reasonOf('leg.min', of('reject', 'notSure'))).toBe(false);
+    expect(reasonOf('leg.min', of('reject', null))).toBeNull();
+    expect(reasonOf('leg.min', of('accept', 'leg.min'))).toBeNull();
+    expect(reasonOf(null, of('reject', 'leg.min'))).toBeNull();
   });
 });

@@ -37,6 +37,10 @@ export function checkReading(check: Check, reading: Reading): CheckReading {
   };
 }
 
+/** What is required of the whole length, and what of a short one where that is another: 4.95 min, 4.15 short. */
+export const requiredInFull = ({ required, short }: CheckReading): string =>
+  short === undefined ? required : `${required}, ${short}`;
+
 /** Decimals past which a difference is none. */
 const MOST_DECIMALS = 6;
 
