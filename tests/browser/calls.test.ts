@@ -189,8 +189,9 @@ test('a mixed test answers nothing until its end, and then every call', async ({
   }
   await expect(heading(page)).toHaveText('This run');
   await expect(page.locator('.summary tbody tr')).toHaveCount(10);
-  await page.locator('.summary .look').first().click();
+  await page.locator('.summary .look').nth(2).click();
   await expect(page.getByText('you said')).toBeVisible();
+  await expect(heading(page)).toHaveText('Call 3 of 10');
   await page.getByRole('button', { name: 'To the summary' }).click();
   await expect(heading(page)).toHaveText('This run');
 });
@@ -272,7 +273,14 @@ test('all calls are deleted when it was asked twice, and the page says that ther
   await page.keyboard.press('Enter');
   await expect(page.getByText('you said')).toBeVisible();
   await openCalls(page, '/progress');
-  await page.getByRole('button', { name: 'Delete all calls' }).click();
+  const ask = page.getByRole('button', { name: 'Delete all calls' });
+  await ask.click();
+  // the harmless answer is at hand, and Escape is that answer
+  await expect(page.getByRole('button', { name: 'Keep them' })).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('alertdialog')).toHaveCount(0);
+  await expect(ask).toBeFocused();
+  await ask.click();
   expect(await kept(page)).toBe(1);
   await page.getByRole('button', { name: 'Yes, delete them all' }).click();
   await expect(page.getByText('All calls are deleted.')).toBeVisible();
