@@ -80,7 +80,9 @@ export function setUpFillet(joint: FilletJoint): FilletSetUp {
   }
 }
 
-interface Frame extends Pick<FilletSetUp, 'corner' | 'cornerAlong' | 'faying' | 'cornerAngle'> {
+type Corner = Pick<FilletSetUp, 'corner' | 'cornerAlong' | 'faying' | 'cornerAngle'>;
+
+interface Frame extends Corner {
   readonly psi: number;
   /** along plate 2's surface */
   readonly up: Vector;
@@ -106,8 +108,7 @@ function setUpTee({ t1, t2, leg1, leg2 }: FilletJoint, frame: Frame): FilletSetU
   const top = scale(up, leg2 + CUT_OFF);
   const back = scale(perpendicularRight(up), -t2);
   const [surface1, surface2] = carryingSurfaces(up);
-  return {
-    ...common(frame),
+  return setUpOf(frame, {
     plateSurfaces: [
       { face: surface1, opposite: surfaceLine(point(0, -t1), PLUS_X, MINUS_Y) },
       { face: surface2, opposite: surfaceLine(back, up, scale(surface2.normal, -1)) },
@@ -121,7 +122,7 @@ function setUpTee({ t1, t2, leg1, leg2 }: FilletJoint, frame: Frame): FilletSetU
       [point(left, 0), point(left, -t1), point(right, -t1)],
       [add(top, back), heel],
     ],
-  };
+  });
 }
 
 function setUpLap({ t1, t2, leg1 }: FilletJoint, frame: Frame): FilletSetUp {
@@ -131,8 +132,7 @@ function setUpLap({ t1, t2, leg1 }: FilletJoint, frame: Frame): FilletSetUp {
   const right = leg1 + CUT_OFF;
   const left = Math.min(top.x, corner.x, 0) - CUT_OFF;
   const [surface1] = carryingSurfaces(up);
-  return {
-    ...common(frame),
+  return setUpOf(frame, {
     plateSurfaces: [
       { face: surface1, opposite: surfaceLine(point(0, -t1), PLUS_X, MINUS_Y) },
       {
@@ -146,7 +146,7 @@ function setUpLap({ t1, t2, leg1 }: FilletJoint, frame: Frame): FilletSetUp {
     deepestPenetration: Infinity,
     ahead: [[point(right, 0)], [top, point(left, top.y)]],
     behind: [[point(left, 0), point(left, -t1), point(right, -t1)], [point(left, height)]],
-  };
+  });
 }
 
 function setUpCorner({ t1, t2, cornerOverlap }: FilletJoint, frame: Frame): FilletSetUp {
@@ -157,8 +157,7 @@ function setUpCorner({ t1, t2, cornerOverlap }: FilletJoint, frame: Frame): Fill
   const out = square ? up : PLUS_Y;
   // plates closing up under the faying surface pinch the root shut before its end
   const pinch = square && up.x < 0 ? MOST_FUSED * up.y : 1;
-  return {
-    ...common(frame),
+  return setUpOf(frame, {
     plateSurfaces: [
       { face: surfaceLine(edge, MINUS_Y, PLUS_X), opposite: surfaceLine(inner, MINUS_Y, MINUS_X) },
       {
@@ -175,11 +174,30 @@ function setUpCorner({ t1, t2, cornerOverlap }: FilletJoint, frame: Frame): Fill
       [top, add(top, scale(faying, CUT_OFF))],
     ],
     behind: [[inner, point(inner.x, -CUT_OFF)], [add(corner, scale(faying, CUT_OFF))]],
-  };
+  });
 }
 
-function common({ up, corner, cornerAlong, faying, cornerAngle }: Frame) {
-  return { surfaces: carryingSurfaces(up), corner, cornerAlong, faying, cornerAngle };
+type Plates = Omit<FilletSetUp, 'surfaces' | keyof Corner>;
+
+// Property by property: an object spread into another is many times slower, and this is built at every move.
+function setUpOf(
+  { up, corner, cornerAlong, faying, cornerAngle }: Frame,
+  plates: Plates,
+): FilletSetUp {
+  return {
+    surfaces: carryingSurfaces(up),
+    plateSurfaces: plates.plateSurfaces,
+    corner,
+    cornerAlong,
+    faying,
+    cornerAngle,
+    surfaceEnd: plates.surfaceEnd,
+    endAngle: plates.endAngle,
+    depth: plates.depth,
+    deepestPenetration: plates.deepestPenetration,
+    ahead: plates.ahead,
+    behind: plates.behind,
+  };
 }
 
 function carryingSurfaces(up: Vector): readonly [SurfaceLine, SurfaceLine] {

@@ -35,11 +35,10 @@ export function judge(
     made.some(
       ({ check, criterion }) => criterion.standsFor === 'throat' && check.call !== 'notAssessed',
     );
-  const otherwise = new Set(
-    made.flatMap(({ check, criterion }) =>
-      criterion.standsFor === 'leg' && check.call !== 'notAssessed' ? [check.measurement] : [],
-    ),
-  );
+  const otherwise = new Set<Check['measurement']>();
+  for (const { check, criterion } of made)
+    if (criterion.standsFor === 'leg' && check.call !== 'notAssessed')
+      otherwise.add(check.measurement);
   // legs that only follow from a specified throat step back with it
   const legs =
     replaced && sheet.size.as === 'throat'

@@ -17,10 +17,16 @@ export function overallCall(checks: readonly Check[]): Overall {
   const referred = of('refer');
   const notAssessed = of('notAssessed');
   const open = [...referred, ...notAssessed];
-  const found = { rejected, referred, notAssessed };
-  if (rejected.length > 0) return { call: 'reject', decides: furthestOut(rejected), ...found };
-  if (open.length > 0) return { call: 'refer', decides: furthestOut(open), ...found };
-  return { call: checks.length === 0 ? 'notAssessed' : 'accept', decides: null, ...found };
+  const call =
+    rejected.length > 0
+      ? 'reject'
+      : open.length > 0
+        ? 'refer'
+        : checks.length === 0
+          ? 'notAssessed'
+          : 'accept';
+  const decides = furthestOut(rejected.length > 0 ? rejected : open);
+  return { call, decides, rejected, referred, notAssessed };
 }
 
 /** How far out for its size: exceedance as a share of the limit; of equals the first on the sheet. */

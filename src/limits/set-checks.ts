@@ -143,13 +143,12 @@ function firstMissing({ symbols }: PreparedFormula, scope: Scope): Message | nul
 /** A limit that is worked out from a doubtful measurement is as doubtful. */
 function withDoubts(reading: Reading, limit: PreparedFormula | null, scope: Scope): Reading {
   if (limit === null || reading.refer) return reading;
-  const doubtful = limit.symbols.flatMap(({ source }) => {
+  for (const { source } of limit.symbols) {
     const note = source.from === 'measurement' ? scope.values[source.id]?.note : undefined;
-    return note?.refer === true ? [note] : [];
-  });
-  const [doubt] = doubtful;
-  if (doubt === undefined) return reading;
-  return { ...reading, remarks: [doubt, ...reading.remarks], refer: true };
+    if (note?.refer === true)
+      return { ...reading, remarks: [note, ...reading.remarks], refer: true };
+  }
+  return reading;
 }
 
 function workingOf(formula: PreparedFormula, scope: Scope): Working {

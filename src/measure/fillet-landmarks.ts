@@ -65,14 +65,16 @@ function filletWeld({ face }: Section, o: Point): FilletWeld | null {
   const weld = exposedWeld(face);
   // not yet welded
   if (weld === null) return null;
-  const { bead, toes } = weld;
+  const { bead, toes, lips } = weld;
   const [toe1, toe2] = toes;
   const chord = subtract(toe2, toe1);
   const chordLength = length(chord);
   const side = perpendicularRight(scale(chord, 1 / chordLength));
   const outward = dot(subtract(toe1, o), side) < 0 ? scale(side, -1) : side;
   return {
-    ...weld,
+    bead,
+    toes,
+    lips,
     legs: [legTo(face.surfaces[0], o, toe1), legTo(face.surfaces[1], o, toe2)],
     chordLength,
     outward,

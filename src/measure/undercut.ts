@@ -27,12 +27,12 @@ const rootIds: readonly [UndercutIds, UndercutIds] = [
  * lies outside the groove edge is base metal lost; a fillet has no such edge.
  */
 export function undercuts(side: Side, kind: 'fillet' | 'butt'): Measurement[] {
-  return faceIds.flatMap((ids, i) => undercutAt(side, kind, i === 0 ? 1 : 2, ids));
+  return [...undercutAt(side, kind, 1, faceIds[0]), ...undercutAt(side, kind, 2, faceIds[1])];
 }
 
 /** The same at both toes of the root: shrinkage groove (ISO 6520-1, 5013; from memory, verify). */
 export function rootUndercuts(side: Side): Measurement[] {
-  return rootIds.flatMap((ids, i) => undercutAt(side, 'butt', i === 0 ? 1 : 2, ids));
+  return [...undercutAt(side, 'butt', 1, rootIds[0]), ...undercutAt(side, 'butt', 2, rootIds[1])];
 }
 
 function undercutAt(

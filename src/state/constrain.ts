@@ -50,11 +50,11 @@ export function constrain(joint: Joint, field: string, asked: number): Constrain
 
 /** The bounds of a parameter of this joint, a bump in its spatter list included. */
 function rangeOf(joint: Joint, field: string): ParameterRange | undefined {
-  const all = [
-    ...parametersOf(joint),
-    ...joint.spatter.flatMap((_, index) => spatterRanges(index)),
-  ];
-  return all.find((range) => range.field === field);
+  const named = (range: ParameterRange): boolean => range.field === field;
+  return (
+    parametersOf(joint).find(named) ??
+    joint.spatter.flatMap((_, index) => spatterRanges(index)).find(named)
+  );
 }
 
 type Attempt =
