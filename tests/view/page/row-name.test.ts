@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Check } from '../../../src/limits/index.ts';
-import { rowName, twinsAmong } from '../../../src/view/page/row-name.ts';
+import { namedChecks, rowName, twinsAmong } from '../../../src/view/page/row-name.ts';
 import { plainCheck } from '../../limits/plain-check.ts';
 
 const row = (id: string, sense: Check['sense'], name: Check['name']): Check => ({
@@ -31,4 +31,17 @@ it('says of twins which is the least and which the most', () => {
     values: { name },
   });
   expect(rowName(row('a', 'max', name), true)).toEqual({ key: 'bench_row_most', values: { name } });
+});
+
+it('names the rows of a list, and leaves a row alone that is as it was', () => {
+  const name = { key: 'scene_rootopening' };
+  const [least, most] = [row('least', 'min', name), row('most', 'max', name)];
+  const both = namedChecks([least, most]);
+  expect(both.map((one) => one.name.key)).toEqual(['bench_row_least', 'bench_row_most']);
+  expect(namedChecks([least, most], both)).toBe(both);
+  const moved = namedChecks([least, row('most', 'max', name)], both);
+  expect(moved[0]).toBe(both[0]);
+  expect(moved[1]).not.toBe(both[1]);
+  // alone it needs no telling apart
+  expect(namedChecks([least], both)[0]?.name).toBe(name);
 });
