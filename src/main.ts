@@ -3,6 +3,7 @@ import { mount } from 'svelte';
 import './view/style/font.css';
 import './view/style/tokens.css';
 import './view/style/base.css';
+import './view/style/drawing.css';
 import './view/style/print.css';
 import { isFirstVisit, openBench } from './state/kept-bench.svelte.ts';
 import { browserShelf } from './state/shelf.ts';

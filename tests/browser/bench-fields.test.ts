@@ -101,7 +101,7 @@ test('the kind of joint changes with everything that goes with it', async ({ pag
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Single-V butt 12.0 × 12.0');
   for (const form of ['square', 'doubleV', 'singleBevel', 'doubleBevel', 'singleU', 'singleJ']) {
     await page.getByRole('combobox', { name: 'Preparation' }).selectOption(form);
-    await expect(page.locator('svg.section path.wide').first()).toHaveAttribute('d', /^M/);
+    await expect(page.locator('svg.section path.drawn-outline').first()).toHaveAttribute('d', /^M/);
   }
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Undo' }).click();

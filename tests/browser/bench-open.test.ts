@@ -33,7 +33,10 @@ test('every ready section opens, is drawn and is judged, and undo brings the fir
   for (const name of names) {
     await openReady(page, name);
     await expect(page.getByRole('dialog'), name).toHaveCount(0);
-    await expect(page.locator('svg.section path.wide').first(), name).toHaveAttribute('d', /^M/);
+    await expect(page.locator('svg.section path.drawn-outline').first(), name).toHaveAttribute(
+      'd',
+      /^M/,
+    );
     expect(await page.locator('.checks li').count(), name).toBeGreaterThan(5);
     await expect(overallOf(page), name).not.toHaveText('Not assessed');
   }
@@ -61,7 +64,7 @@ test('an opened check shows definition, sum with numbers put in, margin, clause 
 
 test('pointing at a row, or focusing it, lights its witness on the drawing', async ({ page }) => {
   await openBench(page);
-  const lit = page.locator('svg.section .lit');
+  const lit = page.locator('svg.section g.lit');
   await expect(lit).toHaveCount(0);
   await rowOf(page, 'Leg 2').hover();
   await expect(lit.first()).toBeAttached();

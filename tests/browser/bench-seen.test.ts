@@ -120,7 +120,7 @@ test('on paper there are no controls, the greys are greys, and the check bar mea
   // 100 mm at 96 px to the inch.
   expect(bar?.width).toBeCloseTo((100 / 25.4) * 96, 0);
   const weld = await page
-    .locator('svg.section .weld')
+    .locator('svg.section .drawn-weld')
     .first()
     .evaluate((shape) => getComputedStyle(shape).fill.match(/\d+/g)?.map(Number) ?? []);
   expect(new Set(weld.slice(0, 3)).size).toBe(1);

@@ -107,9 +107,9 @@ export function drawnBand(
   view: View,
   draw: BandDrawing,
 ): DrawnBand {
-  const shape = draw(section, band, view);
+  const { inside, outside, limits, least, most } = draw(section, band, view);
   const { flaws } = band;
-  return { ...shape, limits: shape.limits + pathOf(view, flaws), flaws };
+  return { inside, outside, limits: limits + pathOf(view, flaws), least, most, flaws };
 }
 
 /** The room on the face of a fillet. */

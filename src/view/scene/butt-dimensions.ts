@@ -59,7 +59,7 @@ function sideDimensions(
   // What the sheet judges is drawn; without a sheet, the height above the higher plate.
   const judged = READINGS.filter((reading) => {
     const id: MeasurementId = `${ids.reinforcement}.${reading}`;
-    return context.judged.has(id) || context.lit === id;
+    return context.judges(id) || context.lit === id;
   });
   for (const reading of judged.length === 0 ? (['higher'] as const) : judged) {
     const id: MeasurementId = `${ids.reinforcement}.${reading}`;

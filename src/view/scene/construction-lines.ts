@@ -3,7 +3,7 @@ import { add, line, scale } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import type { Construction } from './construction.ts';
-import type { Line } from './label-box.ts';
+import type { Lines } from './lines.ts';
 import { pathOf } from './outline-path.ts';
 import { linesOf } from './section-body.ts';
 import type { View } from './view-transform.ts';
@@ -31,7 +31,7 @@ const CARRIED_ON = 34;
 export function constructionLines(
   shown: Shown,
   view: View,
-): { readonly paths: ConstructionPaths; readonly lines: readonly Line[] } {
+): { readonly paths: ConstructionPaths; readonly lines: Lines } {
   const hidden = shown.show.triangle || shown.section.kind === 'butt' ? hiddenEdges(shown) : [];
   const narrow = [...chords(shown), ...triangle(shown)];
   const surfaces = shown.show.surfaces ? surfaceLines(shown.section, view) : [];
@@ -60,9 +60,9 @@ function hiddenEdges({ section }: Shown): Contour {
 
 function chords({ section, show }: Shown): Contour {
   if (!show.chord) return [];
-  return [section.face, section.root].flatMap((side) =>
-    side?.toes == null ? [] : [line(side.toes[0], side.toes[1])],
-  );
+  return [section.face.toes, section.root?.toes ?? null]
+    .filter((toes) => toes !== null)
+    .map((toes) => line(toes[0], toes[1]));
 }
 
 /** The third side of the largest triangle, where the chord isn't it already. */

@@ -29,6 +29,8 @@ export function cutAway(region: Region, cuts: readonly Cut[]): readonly ViewEdge
 }
 
 function cutOnce(edges: readonly ViewEdge[], cut: Cut): readonly ViewEdge[] {
+  // most cuts of a frame miss a plate
+  if (edges.every(({ piece }) => isInside(piece, cut))) return edges;
   const kept: ViewEdge[] = [];
   for (const edge of edges) {
     const piece = insideOf(edge.piece, cut);
@@ -37,6 +39,9 @@ function cutOnce(edges: readonly ViewEdge[], cut: Cut): readonly ViewEdge[] {
   }
   return closeAlongCut(kept);
 }
+
+const isInside = ({ a, b }: Segment, cut: Cut): boolean =>
+  beyond(cut, a) <= ON_CUT && beyond(cut, b) <= ON_CUT;
 
 /** What of a piece is on this side of the cut; null where nothing is. */
 function insideOf(piece: Segment, cut: Cut): Segment | null {

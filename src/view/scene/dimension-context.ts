@@ -31,8 +31,8 @@ export interface DimensionContext {
   readonly section: Section;
   readonly measurements: Measurements;
   readonly tones: ReadonlyMap<MeasurementId, Tone>;
-  /** measurements that the sheet sets a limit on */
-  readonly judged: ReadonlySet<MeasurementId>;
+  /** whether the sheet sets a limit on a measurement */
+  readonly judges: (id: MeasurementId) => boolean;
   readonly lit: MeasurementId | null;
   /** what stands on the drawing already, beside its dimensions */
   readonly told: ReadonlySet<MeasurementId>;

@@ -5,7 +5,7 @@ import { offerCaption } from './place-caption.ts';
 import { offerLinear, offerRunning } from './place-linear.ts';
 import { offerListed } from './place-listed.ts';
 import { offerNote } from './place-note.ts';
-import { addLines } from './line-grid.ts';
+import { addLines } from './lines.ts';
 import { type Placement, type Search, type Site, type Wording, wordingsOf } from './placement.ts';
 
 /** A dimension with its place. */
@@ -151,9 +151,9 @@ function cheapest(
   only: Site | null = null,
 ): Placement | null {
   const search: Search = { sheet, lettering, best: null, limit, only };
-  for (const wording of wordingsOf(request, lettering)) {
+  for (const wording of wordingsOf(request, lettering, only?.name)) {
     if (wording.cost >= search.limit) break;
-    if (only === null || only.name === wording.name) offerAll(search, request, wording);
+    offerAll(search, request, wording);
   }
   return search.best;
 }

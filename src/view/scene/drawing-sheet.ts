@@ -1,5 +1,12 @@
-import { boxesMeet, type LabelBox, type Line, lineMeetsBox } from './label-box.ts';
-import { anyMeets, countCrossings, type LineGrid, runsBeside } from './line-grid.ts';
+import { boxesMeet, type LabelBox, type Line } from './label-box.ts';
+import {
+  anyMeets,
+  countCrossings,
+  insideLines,
+  lineMeetsBox,
+  type Lines,
+  runsBeside,
+} from './lines.ts';
 
 /** Free paper between a label and the outline, and between two labels, px. */
 const OFF_OUTLINE = 2;
@@ -25,17 +32,14 @@ export interface DrawingSheet {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
-  /** never under a label, crossed by a leader only with reluctance */
-  readonly outline: LineGrid;
+  /** every visible edge: never under a label, crossed by a leader only with reluctance, as good as an extension line */
+  readonly outline: Lines;
   /** construction and extension lines: a label may cover them if it must */
-  readonly thin: LineGrid;
+  readonly thin: number[];
   /** dimension lines and leaders: never under a label */
-  readonly firm: LineGrid;
-  /** every visible edge, which may serve as an extension line */
-  readonly edges: readonly Line[];
-  /** closed outlines, for what lies under a label */
-  readonly weld: readonly Line[];
-  readonly metal: readonly Line[];
+  readonly firm: number[];
+  /** where the weld's edges begin in `outline`, for what lies under a label */
+  readonly weldFrom: number;
   /** left edge shared by the labels that belong to the face, if there is one */
   readonly column: number | null;
   /** labels placed: nothing may cover them */
@@ -93,8 +97,8 @@ function crossingCost(
 ): number {
   if (blocked(sheet, line)) return Infinity;
   let cost = 0;
-  const over = (grid: LineGrid, each: number): boolean => {
-    cost += each * countCrossings(grid, line, (most - cost) / each);
+  const over = (lines: Lines, each: number): boolean => {
+    cost += each * countCrossings(lines, line, (most - cost) / each);
     return cost >= most;
   };
   if (over(sheet.outline, COST.lineOverOutline * share)) return cost;
@@ -105,7 +109,8 @@ function crossingCost(
 
 function blocked(sheet: DrawingSheet, line: Line): boolean {
   if (!inside(sheet, line.x1, line.y1) || !inside(sheet, line.x2, line.y2)) return true;
-  return sheet.boxes.some((box) => lineMeetsBox(box, line, OFF_LINE));
+  for (const box of sheet.boxes) if (lineMeetsBox(box, line, OFF_LINE)) return true;
+  return false;
 }
 
 function inside(sheet: DrawingSheet, x: number, y: number): boolean {
@@ -116,19 +121,10 @@ export type Ground = 'weld' | 'metal' | 'air';
 
 /** What a label at this place would lie on. */
 export function groundAt(
-  sheet: Pick<DrawingSheet, 'weld' | 'metal'>,
+  { outline, weldFrom }: Pick<DrawingSheet, 'outline' | 'weldFrom'>,
   x: number,
   y: number,
 ): Ground {
-  if (insideLines(sheet.weld, x, y)) return 'weld';
-  return insideLines(sheet.metal, x, y) ? 'metal' : 'air';
-}
-
-/** Even-odd count of the closed outlines' lines to the right of the place. */
-function insideLines(lines: readonly Line[], x: number, y: number): boolean {
-  let odd = false;
-  for (const { x1, y1, x2, y2 } of lines) {
-    if (y1 > y !== y2 > y && x < x1 + ((y - y1) * (x2 - x1)) / (y2 - y1)) odd = !odd;
-  }
-  return odd;
+  if (insideLines(outline, weldFrom, outline.length, x, y)) return 'weld';
+  return insideLines(outline, 0, weldFrom, x, y) ? 'metal' : 'air';
 }

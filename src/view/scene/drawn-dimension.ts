@@ -3,7 +3,7 @@ import type { Placed } from './dimension-layout.ts';
 import type { Arrowhead, Lettering, Tone } from './dimension-request.ts';
 import { type DrawingSheet, type Ground, groundAt } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
-import { crossingShare, NO_CROSSING } from './line-grid.ts';
+import { crossingShare, NO_CROSSING } from './lines.ts';
 import type { Arc } from './placement.ts';
 import { written } from './written.ts';
 
@@ -15,7 +15,6 @@ export interface DrawnDimension {
   /** small text with no value of its own */
   readonly caption: boolean;
   readonly line: string;
-  readonly extension: string;
   readonly heads: string;
   /** the ring at a running dimension's origin, or '' */
   readonly origin: string;
@@ -39,6 +38,8 @@ export interface DrawnDimensions {
   readonly dimensions: readonly DrawnDimension[];
   /** extension lines of all dimensions that aren't lit, by tone */
   readonly extensions: Readonly<Record<Tone, string>>;
+  /** those of dimensions that are lit */
+  readonly litExtensions: Readonly<Record<Tone, string>>;
   readonly clearLines: string;
   readonly clearBoxes: string;
   readonly cuts: string;
@@ -48,10 +49,11 @@ export interface DrawnDimensions {
 export function drawnDimensions(
   placed: readonly Placed[],
   lettering: Lettering,
-  sheet: Pick<DrawingSheet, 'weld' | 'metal'>,
+  sheet: Pick<DrawingSheet, 'outline' | 'weldFrom'>,
 ): DrawnDimensions {
   let [clearLines, clearBoxes] = ['', ''];
   const extensions = { plain: '', refer: '', reject: '' };
+  const litExtensions = { plain: '', refer: '', reject: '' };
   const dimensions = placed.map((one): DrawnDimension => {
     const { request, placement } = one;
     const { box, wording } = placement;
@@ -60,7 +62,7 @@ export function drawnDimensions(
     const arc = placement.arc === null ? '' : arcPath(placement.arc);
     const extension = linesPath(placement.extensions);
     clearLines += line + arc + extension;
-    if (!request.asked.lit) extensions[request.asked.tone] += extension;
+    (request.asked.lit ? litExtensions : extensions)[request.asked.tone] += extension;
     if (ground === 'metal') clearBoxes += boxPath(one);
     const size = request.kind === 'caption' ? lettering.small : lettering.value;
     return {
@@ -69,7 +71,6 @@ export function drawnDimensions(
       lit: request.asked.lit,
       caption: request.kind === 'caption',
       line: line + arc + request.asked.figure,
-      extension,
       heads:
         placement.heads.map((head) => headPath(head, lettering, request.asked.lit)).join('') +
         (request.kind === 'note' && placement.lines.length > 0 ? dotPath(request.at) : ''),
@@ -86,7 +87,14 @@ export function drawnDimensions(
   });
   // Where two share a line, as running dimensions do, the one that matters more lies on top.
   dimensions.sort((p, q) => weightOf(p) - weightOf(q));
-  return { dimensions, extensions, clearLines, clearBoxes, cuts: landingCuts(placed) };
+  return {
+    dimensions,
+    extensions,
+    litExtensions,
+    clearLines,
+    clearBoxes,
+    cuts: landingCuts(placed),
+  };
 }
 
 function weightOf({ tone, lit }: DrawnDimension): number {

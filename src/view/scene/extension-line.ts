@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry/index.ts';
 import type { DrawingSheet } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
+import type { Lines } from './lines.ts';
 
 /** An extension line starts this far off its point and runs this far past the dimension line, px. */
 const GAP = 10;
@@ -17,7 +18,7 @@ const ON_RAY = 1;
  * point. None where such an edge reaches the dimension line.
  */
 export function extensionFrom(
-  { edges }: DrawingSheet,
+  { outline }: DrawingSheet,
   point: Point,
   off: Point,
   level: number,
@@ -25,7 +26,7 @@ export function extensionFrom(
   const [x, y] = level < 0 ? [-off.x, -off.y] : [off.x, off.y];
   const end = Math.abs(level) + PAST;
   if (end < GAP + 2) return [];
-  const { along, out } = reachOf(edges, point, x, y, end);
+  const { along, out } = reachOf(outline, point, x, y, end);
   if (along >= end - 2) return [];
   // One that only just comes out is drawn from its point after all, or nothing would show of it.
   const start = Math.max(GAP, along, out < end - SHORTEST ? out : 0);
@@ -41,25 +42,21 @@ export function extensionFrom(
 }
 
 /** How far along the ray the last edge on it ends, and where the last edge short of `end` crosses it, px; 0 for none. */
-function reachOf(
-  edges: readonly Line[],
-  { x: px, y: py }: Point,
-  x: number,
-  y: number,
-  end: number,
-) {
+function reachOf(edges: Lines, { x: px, y: py }: Point, x: number, y: number, end: number) {
   let along = 0;
   let out = 0;
-  for (const { x1, y1, x2, y2 } of edges) {
-    const aside1 = (x1 - px) * y - (y1 - py) * x;
-    const aside2 = (x2 - px) * y - (y2 - py) * x;
+  for (let next = 0; next < edges.length; next += 4) {
+    const x1 = (edges[next] as number) - px;
+    const y1 = (edges[next + 1] as number) - py;
+    const x2 = (edges[next + 2] as number) - px;
+    const y2 = (edges[next + 3] as number) - py;
+    const aside1 = x1 * y - y1 * x;
+    const aside2 = x2 * y - y2 * x;
     if (Math.abs(aside1) <= ON_RAY && Math.abs(aside2) <= ON_RAY) {
-      const along1 = (x1 - px) * x + (y1 - py) * y;
-      const along2 = (x2 - px) * x + (y2 - py) * y;
-      along = Math.max(along, along1, along2);
+      along = Math.max(along, x1 * x + y1 * y, x2 * x + y2 * y);
     } else if (aside1 * aside2 <= 0) {
       const share = aside1 / (aside1 - aside2);
-      const at = (x1 + (x2 - x1) * share - px) * x + (y1 + (y2 - y1) * share - py) * y;
+      const at = (x1 + (x2 - x1) * share) * x + (y1 + (y2 - y1) * share) * y;
       if (at > out && at < end) out = at;
     }
   }

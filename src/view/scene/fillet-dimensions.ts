@@ -65,11 +65,13 @@ function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
 /** A leg with no room in the air goes into the base metal under its own surface, clear of the fusion line. */
 function underPlate({ section, view }: DimensionContext, plate: 0 | 1) {
   const { origin, normal } = section.face.surfaces[plate];
-  const depths = section.welds.flat().map(({ a }) => -dot(subtract(a, origin), normal));
-  const arcs = section.welds
-    .flat()
-    .map(({ a, b, bulge }) => (Math.abs(bulge) * Math.hypot(a.x - b.x, a.y - b.y)) / 2);
-  const clear = Math.max(0, ...depths, ...arcs) * view.scale;
+  let deepest = 0;
+  for (const weld of section.welds)
+    for (const { a, b, bulge } of weld) {
+      const rise = (Math.abs(bulge) * Math.hypot(a.x - b.x, a.y - b.y)) / 2;
+      deepest = Math.max(deepest, rise, -dot(subtract(a, origin), normal));
+    }
+  const clear = deepest * view.scale;
   return { off: onScreen(scale(normal, -1)), levels: [clear + 24, clear + 44, clear + 70] };
 }
 
@@ -84,12 +86,11 @@ function legLevels({ section, view, sheet }: DimensionContext, along: 0 | 1): re
   const most =
     reachOnSheet(sheet, origin, direction) -
     EDGE_ROOM[along] * (sheet.manner === 'presenting' ? 1.8 : 1);
-  const marks = [section.face.toes?.[along], section.face.lips?.[along]];
-  const undercut = section.face.undercuts[along].map(({ b }) => b);
-  const stations = [...marks, ...undercut].flatMap((mark) =>
-    mark === undefined ? [] : [dot(subtract(mark, surface.origin), surface.along) * view.scale],
-  );
-  const clear = Math.max(0, ...stations);
+  const { toes, lips, undercuts } = section.face;
+  let clear = 0;
+  for (const mark of [toes?.[along], lips?.[along], ...undercuts[along].map(({ b }) => b)])
+    if (mark !== undefined)
+      clear = Math.max(clear, dot(subtract(mark, surface.origin), surface.along) * view.scale);
   const best = Math.min(most, clear + sheet.margins[along === 0 ? 'beside' : 'above']);
   const levels = [best];
   for (let level = best - 24; level > clear + 28; level -= 24) levels.push(level);

@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
-import { boxesMeet, type LabelBox, type Line, lineMeetsBox, uprightBox } from './label-box.ts';
+import { boxesMeet, type LabelBox, uprightBox } from './label-box.ts';
+import { countMeeting, type Lines } from './lines.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Middle of the tag from the handle, in half widths and half heights beyond the focus ring; best first. */
@@ -26,7 +27,7 @@ export function tagBox(
   at: Point,
   size: { readonly width: number; readonly height: number },
   labels: readonly LabelBox[],
-  outline: readonly Line[],
+  outline: Lines,
 ): LabelBox {
   let best = uprightBox(at.x, at.y, size.width, size.height);
   let least = Infinity;
@@ -43,10 +44,9 @@ export function tagBox(
   return best;
 }
 
-function cover(box: LabelBox, labels: readonly LabelBox[], outline: readonly Line[]): number {
+function cover(box: LabelBox, labels: readonly LabelBox[], outline: Lines): number {
   const over = labels.filter((label) => boxesMeet(box, label, 1)).length;
-  const crossed = outline.filter((line) => lineMeetsBox(box, line, 0)).length;
-  return over * OVER_LABEL + Math.min(crossed, 8) * OVER_LINE;
+  return over * OVER_LABEL + countMeeting(outline, box, 0, 8) * OVER_LINE;
 }
 
 /** By how much the box sticks out of the drawing, px. */

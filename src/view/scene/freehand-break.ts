@@ -6,8 +6,17 @@ import { rounded, written } from './written.ts';
 const WAVE = 48;
 const SWINGS = [3.2, -4, 2.2, -3.8, 3.4, -2.4] as const;
 
+/** A break from (ax, ay) to (bx, by), px. */
+interface Break {
+  readonly ax: number;
+  readonly ay: number;
+  readonly bx: number;
+  readonly by: number;
+  readonly d: string;
+}
+
 /** Breaks drawn before: under the hand the metal moves and its breaks mostly stand where they stood. */
-const drawn = new Map<string, string>();
+const drawn = new Map<number, Break>();
 const MOST_KEPT = 64;
 
 /**
@@ -16,18 +25,19 @@ const MOST_KEPT = 64;
  * break is drawn the same way every time.
  */
 export function freehandTo(view: View, a: Point, b: Point): string {
-  const ends = [xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y)].map(
-    rounded,
-  );
-  const name = ends.join(' ');
-  let d = drawn.get(name);
-  if (d === undefined) {
-    // From the rounded ends, so that what was drawn before makes no difference.
-    const [ax = 0, ay = 0, bx = 0, by = 0] = ends;
-    d = wavesTo(ax, ay, bx - ax, by - ay);
-    if (drawn.size >= MOST_KEPT) drawn.clear();
-    drawn.set(name, d);
-  }
+  // From the rounded ends, so that what was drawn before makes no difference.
+  const ax = rounded(xToPx(view, a.x));
+  const ay = rounded(yToPx(view, a.y));
+  const bx = rounded(xToPx(view, b.x));
+  const by = rounded(yToPx(view, b.y));
+  // Two breaks may fall on one number: the one found is asked whether it is this one.
+  const number = ax + 31 * ay + 977 * bx + 30011 * by;
+  const before = drawn.get(number);
+  if (before?.ax === ax && before.ay === ay && before.bx === bx && before.by === by)
+    return before.d;
+  const d = wavesTo(ax, ay, bx - ax, by - ay);
+  if (drawn.size >= MOST_KEPT) drawn.clear();
+  drawn.set(number, { ax, ay, bx, by, d });
   return d;
 }
 

@@ -105,7 +105,7 @@ export function handlesOf(
     if (range === undefined || value === null || grip === null) continue;
     if (handles.some(({ at }) => near(at, grip.at))) continue;
     const flaw = range.group === 'discontinuities';
-    handles.push({ field, ...grip, flaw, value, range });
+    handles.push({ field, at: grip.at, axis: grip.axis, flaw, value, range });
     if (handles.length === MOST_HANDLES) break;
   }
   // In the listed order, whatever was chosen first: a ring that changed places would lose the focus.

@@ -29,44 +29,6 @@ export function reach(box: LabelBox, dx: number, dy: number): number {
   );
 }
 
-/** Whether the line meets the box grown by `clear` px on every side. */
-export function lineMeetsBox(box: LabelBox, line: Line, clear: number): boolean {
-  const { x1, y1, x2, y2 } = line;
-  const halfWidth = box.halfWidth + clear;
-  const halfHeight = box.halfHeight + clear;
-  const round = halfWidth + halfHeight;
-  if (x1 < box.x - round && x2 < box.x - round) return false;
-  if (x1 > box.x + round && x2 > box.x + round) return false;
-  if (y1 < box.y - round && y2 < box.y - round) return false;
-  if (y1 > box.y + round && y2 > box.y + round) return false;
-  const ax = (x1 - box.x) * box.cos + (y1 - box.y) * box.sin;
-  const ay = (y1 - box.y) * box.cos - (x1 - box.x) * box.sin;
-  const bx = (x2 - box.x) * box.cos + (y2 - box.y) * box.sin;
-  const by = (y2 - box.y) * box.cos - (x2 - box.x) * box.sin;
-  // What is left of the line, as shares of its length, after each pair of sides.
-  const start = overlapOfRange(ax, bx - ax, halfWidth);
-  if (start === null) return false;
-  const rest = overlapOfRange(ay, by - ay, halfHeight);
-  if (rest === null) return false;
-  return Math.max(start.from, rest.from) <= Math.min(start.to, rest.to);
-}
-
-function overlapOfRange(
-  at: number,
-  step: number,
-  half: number,
-): { readonly from: number; readonly to: number } | null {
-  // A line that runs along this pair of sides is either wholly between them or wholly outside.
-  if (Math.abs(step) < 1e-12) return Math.abs(at) <= half ? EVERYTHING : null;
-  const first = (-half - at) / step;
-  const second = (half - at) / step;
-  const from = Math.max(0, Math.min(first, second));
-  const to = Math.min(1, Math.max(first, second));
-  return from <= to ? { from, to } : null;
-}
-
-const EVERYTHING = { from: 0, to: 1 } as const;
-
 /** Whether two boxes overlap when `apart` px must stay free between them. */
 export function boxesMeet(p: LabelBox, q: LabelBox, apart: number): boolean {
   const dx = q.x - p.x;

@@ -36,7 +36,7 @@ function steps(context: DimensionContext): readonly DimensionRequest[] {
     // Plates of one thickness have the same step on both sides; it is written once.
     if (id !== 'faceStep' && sameStep(measurements.values, id) && context.lit !== id) continue;
     // Nobody sees a mid-plane: its step is drawn only where it is what is judged.
-    if (id === 'centrelineOffset' && !context.judged.has(id) && context.lit !== id) continue;
+    if (id === 'centrelineOffset' && !context.judges(id) && context.lit !== id) continue;
     const want = wanted(context, id, 'distance', RANK.step);
     if (want === null) continue;
     const rises = (want.measurement.value ?? 0) > 0 === (id !== 'rootStep');

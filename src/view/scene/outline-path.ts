@@ -1,5 +1,4 @@
 import type { Contour, Point, Segment } from '../../geometry/index.ts';
-import type { Line } from './label-box.ts';
 import { written } from './written.ts';
 import { type View, xToPx, yToPx } from './view-transform.ts';
 
@@ -46,17 +45,26 @@ export function samePoint(p: Point, q: Point): boolean {
 }
 
 /** Appends the contour to `lines` as straight px lines, each within 0.4 px of it. */
-export function flattenInto(lines: Line[], view: View, contour: Contour): void {
-  for (const { a, b, bulge } of contour) {
-    halve(lines, xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y), bulge);
-  }
+export function flattenInto(lines: number[], view: View, contour: Contour): void {
+  for (const piece of contour) flattenPiece(lines, view, piece);
 }
 
-function halve(lines: Line[], ax: number, ay: number, bx: number, by: number, bulge: number): void {
+export function flattenPiece(lines: number[], view: View, { a, b, bulge }: Segment): void {
+  halve(lines, xToPx(view, a.x), yToPx(view, a.y), xToPx(view, b.x), yToPx(view, b.y), bulge);
+}
+
+function halve(
+  lines: number[],
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  bulge: number,
+): void {
   // twice the sagitta is bulge times chord, compared as squares: asked some hundred times a drawing
   const chordSquared = (bx - ax) ** 2 + (by - ay) ** 2;
   if (bulge * bulge * chordSquared < 4 * FLATTENING * FLATTENING) {
-    lines.push({ x1: ax, y1: ay, x2: bx, y2: by });
+    lines.push(ax, ay, bx, by);
     return;
   }
   // A positive bulge lies to the right of the way; on the screen (y down) that is (-dy, dx) turned.

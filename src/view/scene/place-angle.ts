@@ -45,7 +45,7 @@ export function offerAngle(search: Search, request: AngleRequest, wording: Wordi
 }
 
 function drawnAngle(
-  { sheet, lettering }: Search,
+  { sheet, lettering, limit }: Search,
   { vertex, start, end }: AngleRequest,
   radius: number,
   wording: Wording,
@@ -55,14 +55,14 @@ function drawnAngle(
   const spare = turned ? STUB / radius : 0;
   const arc: Arc = { centre: vertex, radius, start: start - spare, end: end + spare };
   const lines = arcLines(arc);
-  const extensions = [start, end].flatMap((angle) =>
-    extensionFrom(sheet, vertex, { x: Math.cos(angle), y: Math.sin(angle) }, radius),
-  );
+  const extended = (angle: number): readonly Line[] =>
+    extensionFrom(sheet, vertex, { x: Math.cos(angle), y: Math.sin(angle) }, radius);
+  const extensions = [...extended(start), ...extended(end)];
   const heads = [
     arcHead(vertex, radius, start, turned ? 1 : -1),
     arcHead(vertex, radius, end, turned ? -1 : 1),
   ];
-  const cost = base + drawingCost(sheet, lines, extensions);
+  const cost = base + drawingCost(sheet, lines, extensions, limit - base);
   return { cost, site: null, wording, lines, landings: [], extensions, arc, heads, origin: null };
 }
 
@@ -80,12 +80,9 @@ function offerOutsideArc(
     const [x, y] = [Math.cos(angle), Math.sin(angle)];
     const far = radius + OFF_ARC + reach(level, x, y);
     const box: LabelBox = { ...level, x: vertex.x + x * far, y: vertex.y + y * far };
-    offer(search, {
-      ...drawn,
-      cost: cost + labelCost(search.sheet, box),
-      box,
-      anchor: 'middle',
-    });
+    const labelled = cost + labelCost(search.sheet, box);
+    if (labelled >= search.limit) continue;
+    offer(search, { ...drawn, cost: labelled, box, anchor: 'middle' });
   }
 }
 

@@ -130,8 +130,18 @@ export function offerRunning(search: Search, request: RunningRequest, wording: W
   }
   if (!mayBe(search.only, 'outer')) return;
   const base = label === 'on' ? COST.notOnLine : 0;
-  const end = { level: 0, end: 'outer', tip: to, along, base, lines, extensions } as const;
-  offerEndLabels(search, wording, { ...end, heads, origin });
+  const end = 'outer';
+  offerEndLabels(search, wording, {
+    level: 0,
+    end,
+    tip: to,
+    along,
+    base,
+    lines,
+    extensions,
+    heads,
+    origin,
+  });
 }
 
 function offerOnLine(search: Search, wording: Wording, line: DimensionLine): void {

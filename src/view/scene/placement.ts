@@ -79,8 +79,15 @@ export function labelHeight(lettering: Lettering): number {
   return lettering.value * 1.1;
 }
 
-/** The wordings of a label, best first; the value is never left out. */
-export function wordingsOf(request: DimensionRequest, lettering: Lettering): readonly Wording[] {
+/**
+ * The wordings of a label, best first; the value is never left out. With `only` the one of that name
+ * alone, at the price that it has among them.
+ */
+export function wordingsOf(
+  request: DimensionRequest,
+  lettering: Lettering,
+  only: string | null = null,
+): readonly Wording[] {
   const { names, value } = request.asked;
   // A caption is small text throughout.
   if (request.kind === 'caption') {
@@ -90,15 +97,19 @@ export function wordingsOf(request: DimensionRequest, lettering: Lettering): rea
   }
   const valueWidth = textWidth(value, lettering.value, 620) + 2;
   const all: Wording[] = [];
+  let place = 0;
   names.forEach((name, index) => {
     if (names.indexOf(name) !== index) return;
+    const cost = place === 0 ? 0 : 24 + 6 * place;
+    place++;
+    if (only !== null && only !== name) return;
     const spaced = name !== '' && value !== '' ? `${name} ` : name;
     const width = textWidth(spaced, lettering.name, 400) + valueWidth;
-    all.push({ name, value, width, cost: all.length === 0 ? 0 : 24 + 6 * all.length });
+    all.push({ name, value, width, cost });
   });
   // A figure among others like it means nothing without its name.
   const mayStandAlone = request.kind !== 'running' || request.label !== 'endOrOn';
-  if (mayStandAlone && value !== '' && !names.includes(''))
+  if (mayStandAlone && value !== '' && !names.includes('') && (only === null || only === ''))
     all.push({ name: '', value, width: valueWidth, cost: 60 });
   return all;
 }

@@ -11,35 +11,28 @@ const MOST_WORDED = 400;
 export function sceneWords(reading: Reading): SceneWords {
   const say = (key: string, values?: Readonly<Record<string, string | number>>): string =>
     text(values === undefined ? { key } : { key, values }, reading);
-  const known = new Map<string, string>();
-  const once = (name: string, find: () => string): string => {
-    const found = known.get(name) ?? find();
-    known.set(name, found);
-    return found;
-  };
-  const name = (key: string): string => once(key, () => say(key));
+  const none = (): Map<string, string> => new Map();
+  const [names, shorts, scales] = [none(), none(), none()];
+  const [governs, governsShort] = [none(), none()];
   // A value that stays while another one runs is put into words once.
-  const worded = new Map<string, Map<number, string>>();
-  const value = (measurement: Measurement): string => {
-    if (measurement.value === null) return '';
-    const ofUnit = worded.get(measurement.unit) ?? new Map<number, string>();
-    worded.set(measurement.unit, ofUnit);
-    const before = ofUnit.get(measurement.value);
-    if (before !== undefined) return before;
-    if (ofUnit.size > MOST_WORDED) ofUnit.clear();
-    const found = valueText(measurement.value, measurement.unit, reading);
-    ofUnit.set(measurement.value, found);
-    return found;
+  const worded = new Map<Measurement['unit'], Map<number, string>>();
+  const value = ({ value, unit }: Measurement): string => {
+    if (value === null) return '';
+    let ofUnit = worded.get(unit);
+    if (ofUnit === undefined) worded.set(unit, (ofUnit = new Map<number, string>()));
+    return once(ofUnit, value, () => valueText(value, unit, reading));
   };
-  const shown = (mm: number): string => length(mm, reading);
+  const lengths = new Map<number, string>();
+  const shown = (mm: number): string => once(lengths, mm, () => length(mm, reading));
   return {
-    name: (id) => name(`scene_${id.replace('.', '_')}`),
-    short: (id) => name(`scene_${id.replace('.', '_')}_short`),
+    name: (id) => once(names, id, () => say(`scene_${id.replace('.', '_')}`)),
+    short: (id) => once(shorts, id, () => say(`scene_${id.replace('.', '_')}_short`)),
     value,
-    governs: (throat) => once(`governs ${throat}`, () => say('scene_governs', { name: throat })),
+    governs: (throat) => once(governs, throat, () => say('scene_governs', { name: throat })),
     governsShort: (throat) =>
-      once(`governs, short ${throat}`, () => say('scene_governs_short', { name: throat })),
-    scale: (bar, scale) => once(`scale ${bar} ${scale}`, () => say('scene_scale', { bar, scale })),
+      once(governsShort, throat, () => say('scene_governs_short', { name: throat })),
+    scale: (bar, scale) =>
+      once(scales, `${bar} ${scale}`, () => say('scene_scale', { bar, scale })),
     notShown: (count) =>
       count === 1 ? say('scene_not_shown_one') : say('scene_not_shown', { count }),
     least: ({ least: { leg1, leg2 }, below: { limit } }, kind) => {
@@ -55,6 +48,16 @@ export function sceneWords(reading: Reading): SceneWords {
         ? ''
         : say(kind === 'fillet' ? 'scene_most' : 'scene_most_cap', { height: shown(limit) }),
   };
+}
+
+/** What was found before of that name, a handful of names being asked for at every move; or finds it. */
+function once<Name>(known: Map<Name, string>, name: Name, find: () => string): string {
+  const before = known.get(name);
+  if (before !== undefined) return before;
+  if (known.size >= MOST_WORDED) known.clear();
+  const found = find();
+  known.set(name, found);
+  return found;
 }
 
 function valueText(value: number, unit: Measurement['unit'], reading: Reading): string {

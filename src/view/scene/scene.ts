@@ -26,13 +26,13 @@ import type { DrawingSheet } from './drawing-sheet.ts';
 import { type DrawingFoot, drawingFoot } from './drawing-foot.ts';
 import type { Dimensioning } from './dimension-kind.svelte.ts';
 import { fitAt, fitView } from './fit-view.ts';
-import { type LabelBox, type Line, uprightBox } from './label-box.ts';
-import { copyGrid, lineGrid } from './line-grid.ts';
+import { type LabelBox, uprightBox } from './label-box.ts';
+import { addLines, type Lines } from './lines.ts';
 import { otherDimensions } from './other-dimensions.ts';
-import { pathOf } from './outline-path.ts';
+import { flattenInto, pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
 import type { BarLength } from './scale-bar.ts';
-import { linesOf, type SectionBody, sectionWithLines } from './section-body.ts';
+import { type SectionBody, sectionWithLines } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import { placeTrueSize, type TrueSize } from './true-size.ts';
 import { drawnScale, toPx, type View } from './view-transform.ts';
@@ -80,11 +80,14 @@ export interface Scene {
   readonly sheet: Sheet;
   readonly lettering: Lettering;
   readonly body: SectionBody;
+  readonly showsFusion: boolean;
   readonly band: { readonly inside: string; readonly outside: string; readonly limits: string };
   readonly construction: ConstructionPaths;
   readonly held: string;
   readonly dimensions: readonly DrawnDimension[];
   readonly extensions: Readonly<Record<Tone, string>>;
+  /** those of dimensions that are pointed at */
+  readonly litExtensions: Readonly<Record<Tone, string>>;
   /** paper cleared of hatch round what stands on base metal: strokes and boxes */
   readonly clearLines: string;
   readonly clearBoxes: string;
@@ -94,7 +97,7 @@ export interface Scene {
   readonly foot: DrawingFoot;
   /** boxes of all labels and the visible edges, px, for what is placed later */
   readonly labels: readonly LabelBox[];
-  readonly outline: readonly Line[];
+  readonly outline: Lines;
   /** the labels' places, for the drawing after */
   readonly places: LayoutBefore['places'];
 }
@@ -118,25 +121,18 @@ export function composeScene(input: SceneInput): Scene {
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);
   const heldLines = input.held === null ? [] : heldContours(input.held.section);
-  const thin = [
-    ...construction.lines,
-    ...[band.least, band.most, band.flaws, ...heldLines].flatMap((contour) =>
-      linesOf(view, contour),
-    ),
-  ];
-  const outlineGrid = lineGrid(sheet.width, sheet.height, lines.outline);
-  const thinGrid = lineGrid(sheet.width, sheet.height, thin);
+  const thin = construction.lines.slice();
+  for (const contour of [band.least, band.most, band.flaws, ...heldLines])
+    flattenInto(thin, view, contour);
   const fresh = (): DrawingSheet => ({
     left: 4,
     top: 4,
     right: sheet.width - 4,
     bottom: sheet.bottom,
-    outline: outlineGrid,
-    edges: lines.outline,
-    weld: lines.weld,
-    metal: lines.metal,
-    thin: copyGrid(thinGrid),
-    firm: lineGrid(sheet.width, sheet.height, []),
+    outline: lines.outline,
+    weldFrom: lines.weldFrom,
+    thin: thin.slice(),
+    firm: [],
     column: columnOf(section, view),
     boxes: [],
     marks: input.kept.map((point) => handleRoom(toPx(view, point))),
@@ -148,20 +144,27 @@ export function composeScene(input: SceneInput): Scene {
     input.before === null ? undefined : { places: input.before.places, moving: input.moving },
   );
   const labels = layout.placed.map(({ placement }) => placement.box);
-  const drawnLines = layout.placed.flatMap(({ placement }) => [
-    ...placement.lines,
-    ...placement.extensions,
-  ]);
-  const taken = { outline: outlineGrid, labels, lines: [...thin, ...drawnLines] };
+  for (const { placement } of layout.placed) {
+    addLines(thin, placement.lines);
+    addLines(thin, placement.extensions);
+  }
+  const taken = { outline: lines.outline, labels, lines: thin };
+  const drawn = drawnDimensions(layout.placed, lettering, lines);
   return {
     view,
     sheet,
     lettering,
     body,
+    showsFusion: show.fusion,
     band,
     construction: construction.paths,
     held: heldLines.map((contour) => pathOf(view, contour)).join(''),
-    ...drawnDimensions(layout.placed, lettering, lines),
+    dimensions: drawn.dimensions,
+    extensions: drawn.extensions,
+    litExtensions: drawn.litExtensions,
+    clearLines: drawn.clearLines,
+    clearBoxes: drawn.clearBoxes,
+    cuts: drawn.cuts,
     trueSize: placeTrueSize(section, sheet, view, lines, taken, input.trueScale),
     foot: drawingFoot(
       sheet,
@@ -187,9 +190,8 @@ function dimensionRequests(
     section,
     measurements,
     tones: tonesOf(checks, measurements, step),
-    judged: new Set(
-      checks.flatMap(({ measurement }) => [...drawnAs(measurement, measurements, step)]),
-    ),
+    judges: (id) =>
+      checks.some(({ measurement }) => drawnAs(measurement, measurements, step).includes(id)),
     lit: lit === null ? null : (drawnAs(lit, measurements, step)[0] ?? null),
     told: input.told ?? NOTHING_TOLD,
     governing: section.kind === 'fillet' ? governingThroat(checks, measurements) : null,

@@ -2,8 +2,8 @@ import type { Contour, Point, Region, Segment } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import { type Cut, cutAway, type ViewEdge } from './cut-away.ts';
 import { freehandTo } from './freehand-break.ts';
-import type { Line } from './label-box.ts';
-import { drawPiece, flattenInto, moveTo, pathOf, samePoint } from './outline-path.ts';
+import type { Lines } from './lines.ts';
+import { drawPiece, flattenInto, flattenPiece, moveTo, pathOf, samePoint } from './outline-path.ts';
 import type { View } from './view-transform.ts';
 
 /** Path data of the section itself, by line type. */
@@ -22,10 +22,10 @@ export interface SectionBody {
 
 /** The straightened outlines that labels keep clear of, px. */
 export interface BodyLines {
-  /** every visible edge, breaks and fusion line included */
-  readonly outline: readonly Line[];
-  readonly weld: readonly Line[];
-  readonly metal: readonly Line[];
+  /** every visible edge, breaks and fusion line included: base metal's, then the weld's */
+  readonly outline: Lines;
+  /** where the weld's begin in it */
+  readonly weldFrom: number;
 }
 
 interface Pen {
@@ -50,7 +50,7 @@ export function sectionWithLines(
   cuts: PlateCuts,
 ): { readonly body: SectionBody; readonly lines: BodyLines } {
   const plates = shownPlates(section, cuts);
-  return { body: drawBody(section, view, plates), lines: bodyLines(section, view, plates.flat()) };
+  return { body: drawBody(section, view, plates), lines: bodyLines(section, view, plates) };
 }
 
 type PlateCuts = readonly [readonly Cut[], readonly Cut[]];
@@ -97,24 +97,22 @@ function drawEdges(view: View, edges: readonly ViewEdge[]): readonly DrawnEdge[]
   }));
 }
 
-function bodyLines(section: Section, view: View, edges: readonly ViewEdge[]): BodyLines {
-  const metal: Line[] = [];
-  flattenInto(
-    metal,
-    view,
-    edges.map(({ piece }) => piece),
-  );
-  if (section.backing !== null) flattenInto(metal, view, section.backing);
-  const weld: Line[] = [];
-  for (const region of [...section.welds, ...section.spatter]) flattenInto(weld, view, region);
-  return { outline: [...metal, ...weld], weld, metal };
+function bodyLines(section: Section, view: View, plates: ShownPlates): BodyLines {
+  const outline: number[] = [];
+  for (const edges of plates) for (const { piece } of edges) flattenPiece(outline, view, piece);
+  if (section.backing !== null) flattenInto(outline, view, section.backing);
+  const weldFrom = outline.length;
+  for (const region of section.welds) flattenInto(outline, view, region);
+  for (const bump of section.spatter) flattenInto(outline, view, bump);
+  return { outline, weldFrom };
 }
 
 /** Whether one of the regions walks this same piece the other way: metal joined to metal. */
 function isFused(piece: Segment, regions: readonly Region[]): boolean {
-  return regions.some((region) =>
-    region.some((other) => samePoint(piece.a, other.b) && samePoint(piece.b, other.a)),
-  );
+  for (const region of regions)
+    for (const other of region)
+      if (samePoint(piece.a, other.b) && samePoint(piece.b, other.a)) return true;
+  return false;
 }
 
 function stroke(pen: Pen, view: View, piece: Segment, d: string): void {
@@ -133,8 +131,8 @@ function fillPath(view: View, edges: readonly DrawnEdge[]): string {
 }
 
 /** Straightened px lines of a contour that is drawn over the section, such as a held outline. */
-export function linesOf(view: View, contour: Contour): readonly Line[] {
-  const lines: Line[] = [];
+export function linesOf(view: View, contour: Contour): Lines {
+  const lines: number[] = [];
   flattenInto(lines, view, contour);
   return lines;
 }

@@ -2,8 +2,8 @@ import type { Section } from '../../joint/index.ts';
 import { contourBounds } from '../../geometry/index.ts';
 import type { Cut } from './cut-away.ts';
 import { groundAt } from './drawing-sheet.ts';
-import { boxesMeet, type LabelBox, type Line, lineMeetsBox, uprightBox } from './label-box.ts';
-import { anyMeets, type LineGrid } from './line-grid.ts';
+import { boxesMeet, type LabelBox, uprightBox } from './label-box.ts';
+import { anyMeets, type Lines } from './lines.ts';
 import { type BodyLines, sectionBody, type SectionBody } from './section-body.ts';
 import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
@@ -20,9 +20,9 @@ export interface TrueSize {
 /** What the section and its dimensions have taken of the paper. */
 export interface Taken {
   /** every visible edge */
-  readonly outline: LineGrid;
+  readonly outline: Lines;
   readonly labels: readonly LabelBox[];
-  readonly lines: readonly Line[];
+  readonly lines: Lines;
 }
 
 /** Plates shown past the weld, mm. */
@@ -68,7 +68,7 @@ export function placeTrueSize(
         if (anyMeets(taken.outline, box, 0)) continue;
         if (groundAt(lines, box.x, box.y) !== 'air') continue;
         if (taken.labels.some((label) => boxesMeet(box, label, 4))) continue;
-        if (taken.lines.some((line) => lineMeetsBox(box, line, 4))) continue;
+        if (anyMeets(taken.lines, box, 4)) continue;
         return drawAt(section, pxPerMm, cuts, box, low, high);
       }
     }
@@ -111,16 +111,15 @@ function shownPart(section: Section): {
   readonly cuts: readonly [readonly Cut[], readonly Cut[]];
 } {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
-  const marks = [section.face, section.root].flatMap((side) =>
-    side === null
-      ? []
-      : [...(side.toes ?? []), ...(side.grooveEdges ?? []), side.surfaces[0].origin],
-  );
-  for (const { x, y } of marks) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    bottom = Math.min(bottom, y);
-    top = Math.max(top, y);
+  for (const side of [section.face, section.root]) {
+    if (side === null) continue;
+    const marks = [...(side.toes ?? []), ...(side.grooveEdges ?? []), side.surfaces[0].origin];
+    for (const { x, y } of marks) {
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      bottom = Math.min(bottom, y);
+      top = Math.max(top, y);
+    }
   }
   for (const region of section.welds) {
     const bounds = contourBounds(region);

@@ -57,6 +57,15 @@ describe('A freehand break', () => {
   test('is nothing between points that are one', () => {
     expect(freehandTo(view, from, from)).toBe('');
   });
+
+  test('is its own, though another was drawn before that is filed under the same number', () => {
+    // 31 · 10 px along is filed as 10 px down is.
+    const end = { x: 40, y: 10 };
+    const other = freehandTo(view, { x: 31, y: 10 }, end);
+    const own = freehandTo(view, { x: 0, y: 9 }, end);
+    expect(own).not.toBe(other);
+    expect(freehandTo(view, { x: 31, y: 10 }, end)).toBe(other);
+  });
 });
 
 describe('A hatch tile', () => {

@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  boxesMeet,
-  lineMeetsBox,
-  reach,
-  uprightBox,
-  type LabelBox,
-} from '../../../src/view/scene/label-box.ts';
+import { boxesMeet, reach, uprightBox, type LabelBox } from '../../../src/view/scene/label-box.ts';
+import { lineMeetsBox } from '../../../src/view/scene/lines.ts';
 
 const turned = (x: number, y: number, degrees: number): LabelBox => ({
   ...uprightBox(x, y, 40, 10),
