@@ -14,7 +14,8 @@ import { measurementsOf, refusal, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
 import { limitSetOf } from './limit-sets.ts';
 import { ownSetOf, sourceOf } from './own-sets.svelte.ts';
-import { steadyChecks, steadyList } from './steady.ts';
+import { steadyChecks, steadyList, steadyValue } from './steady.ts';
+import { titleOf } from './summary.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
 
 /** What undo goes back over. The construction shown is not work to be undone. */
@@ -88,6 +89,11 @@ export class BenchSession {
     return (this.#judged = steadyChecks(before, judged, this.opened));
   });
   readonly overall = $derived(overallCall(this.checks));
+  #title: Message | null = null;
+  /** what the section is, in a few words */
+  readonly title = $derived.by(
+    () => (this.#title = steadyValue(this.#title, titleOf(this.measurements))),
+  );
   #ranges: readonly ParameterRange[] = [];
   readonly parameters = $derived.by(
     () => (this.#ranges = steadyList(this.#ranges, parametersOf(this.joint))),

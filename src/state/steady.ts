@@ -1,10 +1,16 @@
 import type { Check } from '../limits/index.ts';
+import { sameValue } from './same-value.ts';
 
 /** The list as it was when the new one holds the very same entries: then nothing that reads it need run. */
 export function steadyList<List extends readonly unknown[]>(before: List, now: List): List {
   return before.length === now.length && before.every((entry, place) => entry === now[place])
     ? before
     : now;
+}
+
+/** A plain value as it was when the new one says the same. */
+export function steadyValue<Value>(before: Value | null, now: Value): Value {
+  return before !== null && sameValue(before, now) ? before : now;
 }
 
 /**

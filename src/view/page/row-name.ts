@@ -38,9 +38,14 @@ export function namedChecks(
     checks.map((check, place) => {
       const earlier = before[place];
       const twin = twins.includes(check.id);
-      return earlier?.check === check && earlier.twin === twin
-        ? earlier
-        : { check, twin, name: rowName(check, twin) };
+      if (earlier?.check === check && earlier.twin === twin) return earlier;
+      return { check, twin, name: steadyName(earlier?.name, rowName(check, twin)) };
     }),
   );
+}
+
+/** The name as it was given before where it is the same bare key: then it need not be worded again. */
+function steadyName(before: Message | undefined, now: Message): Message {
+  const isBare = before !== undefined && before.values === undefined && now.values === undefined;
+  return isBare && before.key === now.key ? before : now;
 }

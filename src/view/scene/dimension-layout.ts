@@ -35,8 +35,9 @@ export interface LayoutBefore {
   /** each dimension's place, by key, and what it cost when it was chosen */
   readonly places: ReadonlyMap<string, Pick<Placement, 'cost' | 'site'>>;
   /**
-   * Under the hand: a label stays in its place as long as that costs about what it did, though a
-   * better one may have come free. Nothing jumps while it is looked at; letting go settles it.
+   * Under the hand: a label stays in its place as long as it may stand there, whatever its lines come
+   * to cross and though a better place may have come free. Nothing jumps while it is looked at;
+   * letting go settles it.
    */
   readonly moving: boolean;
 }
@@ -118,7 +119,7 @@ function place(
   return { placed, dropped };
 }
 
-/** The place of the layout before, while a section moves and it costs no more than a little more. */
+/** The place of the layout before, while a section moves and the label may stand there. */
 function samePlace(
   sheet: DrawingSheet,
   lettering: Lettering,

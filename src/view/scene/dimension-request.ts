@@ -26,6 +26,12 @@ interface Request {
   readonly asked: Asked;
 }
 
+/** A direction for a dimension line to be set off in, and how far it may lie, px, best first. */
+export interface Way {
+  readonly off: Point;
+  readonly levels: readonly number[];
+}
+
 /**
  * A distance (px, y down) with a dimension line set off from it: `off` is the unit direction
  * of its extension lines, `levels` how far along it the dimension line may lie,
@@ -38,8 +44,8 @@ export interface LinearRequest extends Request {
   readonly to: Point;
   readonly off: Point;
   readonly levels: readonly number[];
-  /** other directions to try when none of the levels serves */
-  readonly instead?: readonly { readonly off: Point; readonly levels: readonly number[] }[];
+  /** another direction to try when none of the levels serves, found when it is wanted */
+  readonly instead?: () => Way;
   readonly label: 'on' | 'end';
   /** the end that looks into the air, where a small dimension's text belongs */
   readonly outer: 'from' | 'to';

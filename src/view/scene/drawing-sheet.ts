@@ -95,7 +95,7 @@ function crossingCost(
   share: number,
   overLine: number,
 ): number {
-  if (blocked(sheet, line)) return Infinity;
+  if (isBlocked(sheet, line)) return Infinity;
   let cost = 0;
   const over = (lines: Lines, each: number): boolean => {
     cost += each * countCrossings(lines, line, (most - cost) / each);
@@ -107,7 +107,8 @@ function crossingCost(
   return cost + (runsBeside(sheet.firm, line) ? COST.besideLine * share : 0);
 }
 
-function blocked(sheet: DrawingSheet, line: Line): boolean {
+/** Whether a line leaves the drawing or runs through a label. */
+export function isBlocked(sheet: DrawingSheet, line: Line): boolean {
   if (!inside(sheet, line.x1, line.y1) || !inside(sheet, line.x2, line.y2)) return true;
   for (const box of sheet.boxes) if (lineMeetsBox(box, line, OFF_LINE)) return true;
   return false;

@@ -7,7 +7,7 @@ import {
   pressing,
   wanted,
 } from './dimension-context.ts';
-import type { DimensionRequest, RunningRequest } from './dimension-request.ts';
+import type { DimensionRequest, RunningRequest, Way } from './dimension-request.ts';
 import { reachOnSheet } from './sheet-reach.ts';
 import { small } from './small-dimension.ts';
 import { toPx } from './view-transform.ts';
@@ -54,7 +54,7 @@ function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
       to: toPx(context.view, witness.to),
       off: onScreen(surface.along),
       levels: legLevels(context, other),
-      instead: [underPlate(context, other === 0 ? 1 : 0)],
+      instead: () => underPlate(context, other === 0 ? 1 : 0),
       label: 'on',
       outer: 'to',
     });
@@ -63,7 +63,7 @@ function legDimensions(context: DimensionContext): readonly DimensionRequest[] {
 }
 
 /** A leg with no room in the air goes into the base metal under its own surface, clear of the fusion line. */
-function underPlate({ section, view }: DimensionContext, plate: 0 | 1) {
+function underPlate({ section, view }: DimensionContext, plate: 0 | 1): Way {
   const { origin, normal } = section.face.surfaces[plate];
   let deepest = 0;
   for (const weld of section.welds)

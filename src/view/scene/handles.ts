@@ -1,5 +1,5 @@
 import type { Point, Vector } from '../../geometry/index.ts';
-import { parametersOf, type Joint, type ParameterRange, type Section } from '../../joint/index.ts';
+import type { Joint, ParameterRange, Section } from '../../joint/index.ts';
 import { numberAt } from '../../state/parameter.ts';
 import type { Grip, Grips } from './grips.ts';
 import type { Sheet } from './sheet.ts';
@@ -84,16 +84,16 @@ const FIELDS: Readonly<Record<Joint['kind'], Readonly<Record<Joint['stage'], Fie
 };
 
 /**
- * The handles of the chosen group, at most six. Of those that would stand on
+ * The handles of the chosen group of the joint's parameters, at most six. Of those that would stand on
  * one point the first is kept; a flaw that is there comes before one that isn't.
  */
 export function handlesOf(
   joint: Joint,
   section: Section,
+  ranges: readonly ParameterRange[],
   group: HandleGroup,
   grips: Grips,
 ): readonly Handle[] {
-  const ranges = parametersOf(joint);
   const listed = FIELDS[joint.kind][joint.stage];
   const fields =
     group === null || group === 'measured' || group === 'sheet' ? listed.first : listed[group];

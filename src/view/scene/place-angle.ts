@@ -45,12 +45,13 @@ export function offerAngle(search: Search, request: AngleRequest, wording: Wordi
 }
 
 function drawnAngle(
-  { sheet, lettering, limit }: Search,
+  search: Search,
   { vertex, start, end }: AngleRequest,
   radius: number,
   wording: Wording,
   base: number,
 ): Drawn {
+  const { sheet, lettering } = search;
   const turned = (end - start) * radius < ROOM * lettering.arrowLength;
   const spare = turned ? STUB / radius : 0;
   const arc: Arc = { centre: vertex, radius, start: start - spare, end: end + spare };
@@ -62,7 +63,7 @@ function drawnAngle(
     arcHead(vertex, radius, start, turned ? 1 : -1),
     arcHead(vertex, radius, end, turned ? -1 : 1),
   ];
-  const cost = base + drawingCost(sheet, lines, extensions, limit - base);
+  const cost = base + drawingCost(search, lines, extensions, search.limit - base);
   return { cost, site: null, wording, lines, landings: [], extensions, arc, heads, origin: null };
 }
 

@@ -1,11 +1,12 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Arrowhead } from './dimension-request.ts';
-import { type DrawingSheet, labelCost, lineCost } from './drawing-sheet.ts';
+import { type DrawingSheet, labelCost } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
 import {
   besideBox,
   drawingCost,
   labelHeight,
+  leaderCost,
   LANDING,
   offer,
   type Search,
@@ -45,7 +46,7 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
   const { tip, along } = end;
   const bare = end.base + wording.cost;
   if (bare >= search.limit) return;
-  const base = bare + drawingCost(sheet, end.lines, end.extensions, search.limit - bare);
+  const base = bare + drawingCost(search, end.lines, end.extensions, search.limit - bare);
   const upright = Math.abs(along.x) < LEVEL / 2;
   const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
   const level = Math.abs(along.y) < LEVEL;
@@ -57,7 +58,7 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
     const y = tip.y + along.y * tail;
     if (x < sheet.left || x > sheet.right || y < sheet.top || y > sheet.bottom) return;
     const leader: Line = { x1: tip.x, y1: tip.y, x2: x, y2: y };
-    const cost = far + lineCost(sheet, leader, search.limit - far);
+    const cost = far + leaderCost(search, leader, search.limit - far);
     // A longer leader crosses no less.
     if (cost >= search.limit) return;
     if (level) {
@@ -127,7 +128,7 @@ function offerOn(
   if (labelled >= search.limit) return;
   const landing: Line = { x1: x, y1: y, x2: start, y2: y };
   const straight = start === x;
-  const drawn = labelled + (straight ? 0 : lineCost(sheet, landing, search.limit - labelled));
+  const drawn = labelled + (straight ? 0 : leaderCost(search, landing, search.limit - labelled));
   if (drawn >= search.limit) return;
   offer(search, {
     cost: drawn,

@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
-import type { Arrowhead, LinearRequest, RunningRequest } from './dimension-request.ts';
+import type { Arrowhead, LinearRequest, RunningRequest, Way } from './dimension-request.ts';
 import { labelCost } from './drawing-sheet.ts';
 import type { Line } from './label-box.ts';
 import { offerEndLabels } from './place-end.ts';
@@ -49,17 +49,29 @@ interface DimensionLine {
 
 /** Offers the ways to draw a distance with a dimension line set off from it. */
 export function offerLinear(search: Search, request: LinearRequest, wording: Wording): void {
-  const { off, levels, instead = [] } = request;
-  let place = 0;
-  for (const way of [{ off, levels }, ...instead]) {
-    for (const level of way.levels) {
-      const here = place;
-      place++;
-      if (search.only !== null && search.only.level !== here) continue;
-      if (here * COST.level + wording.cost >= search.limit) return;
-      offerAtLevel(search, request, wording, way.off, level, here);
-    }
+  const { levels, instead } = request;
+  if (offerWay(search, request, wording, request, 0) || instead === undefined) return;
+  offerWay(search, request, wording, instead(), levels.length);
+}
+
+/** Offers the levels of one way, counted on from `first`; whether nothing after them is worth a look. */
+function offerWay(
+  search: Search,
+  request: LinearRequest,
+  wording: Wording,
+  { off, levels }: Way,
+  first: number,
+): boolean {
+  let place = first;
+  for (const level of levels) {
+    const here = place;
+    place++;
+    if (search.only !== null && search.only.level !== here) continue;
+    if (here * COST.level + wording.cost >= search.limit) return true;
+    offerAtLevel(search, request, wording, off, level, here);
+    if (search.only !== null) return true;
   }
+  return false;
 }
 
 function offerAtLevel(
@@ -149,7 +161,7 @@ function offerOnLine(search: Search, wording: Wording, line: DimensionLine): voi
   const { a, along, length, place, lines, extensions, heads, origin } = line;
   if (wording.width + 2 * TEXT_ROOM > length) return;
   const bare = line.base + wording.cost;
-  const base = bare + drawingCost(sheet, lines, extensions, search.limit - bare);
+  const base = bare + drawingCost(search, lines, extensions, search.limit - bare);
   const half = wording.width / 2 + TEXT_ROOM;
   for (const share of SLIDES) {
     if (only !== null && only.along !== share) continue;

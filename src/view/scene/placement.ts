@@ -1,6 +1,6 @@
 import type { Point } from '../../geometry/index.ts';
 import type { Arrowhead, DimensionRequest, Lettering } from './dimension-request.ts';
-import { type DrawingSheet, extensionCost, lineCost } from './drawing-sheet.ts';
+import { type DrawingSheet, extensionCost, isBlocked, lineCost } from './drawing-sheet.ts';
 import type { LabelBox, Line } from './label-box.ts';
 import { textWidth } from './text-width.ts';
 
@@ -119,7 +119,7 @@ export function wordingsOf(
  * more freely, for landings cut it.
  */
 export function drawingCost(
-  sheet: DrawingSheet,
+  search: Search,
   lines: readonly Line[],
   extensions: readonly Line[],
   most = Infinity,
@@ -127,14 +127,27 @@ export function drawingCost(
   let cost = 0;
   for (const line of lines) {
     if (cost >= most) return cost;
-    cost += lineCost(sheet, line, most - cost);
+    cost += leaderCost(search, line, most - cost);
   }
   for (const line of extensions) {
     if (cost >= most) return cost;
-    cost += extensionCost(sheet, line, most - cost);
+    cost += isHeld(search)
+      ? heldCost(search, line)
+      : extensionCost(search.sheet, line, most - cost);
   }
   return cost;
 }
+
+/** Cost of a dimension line, leader or landing, reckoned no further than `most`. */
+export function leaderCost(search: Search, line: Line, most = Infinity): number {
+  return isHeld(search) ? heldCost(search, line) : lineCost(search.sheet, line, most);
+}
+
+/** Whether a dimension is only asked to stay where it is: under the hand. */
+const isHeld = ({ only }: Search): boolean => only !== null;
+
+/** What is held where it is may cross what it likes until the hand lets go, but runs through no label. */
+const heldCost = ({ sheet }: Search, line: Line): number => (isBlocked(sheet, line) ? Infinity : 0);
 
 /** An upright label whose near edge stands `TEXT_GAP` beyond (x, y), to the right (1) or left (-1). */
 export function besideBox(

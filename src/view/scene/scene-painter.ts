@@ -23,7 +23,7 @@ export class ScenePainter {
     this.#foot = new FootPainter(addMark(group, 'g'));
   }
 
-  /** With a caption the joint at true size and the foot are drawn too. */
+  /** With a caption, of the joint at true size, that and the foot are drawn too. */
   paint(scene: Scene, caption: string | null): void {
     this.#layers.paint(scene);
     this.#dimensions.paint(scene.dimensions);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import {
+  parametersOf,
   build,
   defaultJoint,
   JointError,
@@ -150,4 +151,10 @@ export const handlesOf = (
   section: Section,
   group: HandleGroup,
 ): ReturnType<typeof handlesWith> =>
-  handlesWith(joint, section, group, joint.kind === 'fillet' ? filletGrips : buttGrips);
+  handlesWith(
+    joint,
+    section,
+    parametersOf(joint),
+    group,
+    joint.kind === 'fillet' ? filletGrips : buttGrips,
+  );

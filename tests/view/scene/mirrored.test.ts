@@ -44,8 +44,11 @@ function placed(request: DimensionRequest, turn: boolean): object {
   const { key } = request.asked;
   switch (request.kind) {
     case 'linear': {
-      const { from, to, off, levels, outer, bare, instead = [] } = request;
-      const others = instead.map((way) => [direction(way.off), way.levels.map(near)]);
+      const { from, to, off, levels, outer, bare, instead } = request;
+      const others = (instead === undefined ? [] : [instead()]).map((way) => [
+        direction(way.off),
+        way.levels.map(near),
+      ]);
       return {
         key,
         line: [point(from), point(to), direction(off)],
