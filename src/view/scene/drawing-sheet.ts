@@ -9,7 +9,7 @@ import {
 } from './lines.ts';
 
 /** Free paper between a label and the outline, and between two labels, px. */
-const OFF_OUTLINE = 2;
+const OFF_OUTLINE = 2.4;
 const APART = 3;
 /** A line may come this near to a label that it doesn't belong to, px. */
 const OFF_LINE = 1;
