@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BenchSession } from '../../src/state/bench.svelte.ts';
 import { startingBench } from '../../src/state/start.ts';
-import { steadyChecks, steadyList } from '../../src/state/steady.ts';
+import { steadyChecks, steadyList, steadyValue } from '../../src/state/steady.ts';
 
 const of = (bench: BenchSession, measurement: string) =>
   bench.checks.find((check) => check.measurement === measurement);
@@ -13,6 +13,23 @@ describe('what stays the same', () => {
     expect(steadyList(before, [a, b])).toBe(before);
     expect(steadyList(before, [a, {}])).not.toBe(before);
     expect(steadyList(before, [a])).toEqual([a]);
+  });
+
+  it('is a plain value while it says the same, however deep', () => {
+    const before = { key: 'a', values: { leg: { value: 8, unit: 'mm' } } };
+    expect(steadyValue(before, structuredClone(before))).toBe(before);
+    const other = { key: 'a', values: { leg: { value: 9, unit: 'mm' } } };
+    expect(steadyValue(before, other)).toBe(other);
+    expect(steadyValue(null, other)).toBe(other);
+  });
+
+  it('is what the section is called, until its legs are others', () => {
+    const bench = new BenchSession(startingBench());
+    const { title } = bench;
+    bench.propose('convexity', 2);
+    expect(bench.title).toBe(title);
+    bench.propose('leg1', 9);
+    expect(bench.title).not.toEqual(title);
   });
 
   it('is a check whose numbers did not move, and no other', () => {
