@@ -10,6 +10,7 @@ import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
 import type { BenchDocument } from './bench-document.ts';
+import { type Work, workOf } from './bench-work.ts';
 import { measurementsOf, refusal, sectionOf } from './built.ts';
 import { constrain, type Stop } from './constrain.ts';
 import { limitSetOf } from './limit-sets.ts';
@@ -17,14 +18,6 @@ import { ownSetOf, sourceOf } from './own-sets.svelte.ts';
 import { steadyChecks, steadyList, steadyValue } from './steady.ts';
 import { titleOf } from './summary.ts';
 import { record, redo, startHistory, undo, type History } from './history.ts';
-
-/** What undo goes back over. The construction shown is not work to be undone. */
-interface Work {
-  readonly joint: Joint;
-  readonly sheet: JobSheet;
-  /** the outline held to compare with */
-  readonly held: Joint | null;
-}
 
 /** The text of a bench that could not be read, and why. */
 export interface Unreadable {
@@ -253,5 +246,3 @@ export class BenchSession {
     this.#hand(history.present);
   }
 }
-
-const workOf = ({ joint, sheet, held }: BenchDocument): Work => ({ joint, sheet, held });

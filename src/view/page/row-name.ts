@@ -1,5 +1,5 @@
 import type { Check } from '../../limits/index.ts';
-import { steadyList } from '../../state/steady.ts';
+import { steadyList, steadyValue } from '../../state/steady.ts';
 import type { Message } from '../../units/index.ts';
 
 /** The ids of those checks of a list that go by one name with another, a least beside a most of one dimension. */
@@ -39,13 +39,7 @@ export function namedChecks(
       const earlier = before[place];
       const twin = twins.includes(check.id);
       if (earlier?.check === check && earlier.twin === twin) return earlier;
-      return { check, twin, name: steadyName(earlier?.name, rowName(check, twin)) };
+      return { check, twin, name: steadyValue(earlier?.name ?? null, rowName(check, twin)) };
     }),
   );
-}
-
-/** The name as it was given before where it is the same bare key: then it need not be worded again. */
-function steadyName(before: Message | undefined, now: Message): Message {
-  const isBare = before !== undefined && before.values === undefined && now.values === undefined;
-  return isBare && before.key === now.key ? before : now;
 }

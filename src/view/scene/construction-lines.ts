@@ -4,8 +4,7 @@ import type { Section } from '../../joint/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import type { Construction } from './construction.ts';
 import type { Lines } from './lines.ts';
-import { pathOf } from './outline-path.ts';
-import { linesOf } from './section-body.ts';
+import { flattenInto, pathOf } from './outline-path.ts';
 import type { View } from './view-transform.ts';
 
 /** Construction as path data, by line type. */
@@ -35,13 +34,15 @@ export function constructionLines(
   const hidden = shown.show.triangle || shown.section.kind === 'butt' ? hiddenEdges(shown) : [];
   const narrow = [...chords(shown), ...triangle(shown)];
   const surfaces = shown.show.surfaces ? surfaceLines(shown.section, view) : [];
+  const lines: number[] = [];
+  for (const contour of [hidden, narrow, surfaces]) flattenInto(lines, view, contour);
   return {
     paths: {
       hidden: pathOf(view, hidden),
       narrow: pathOf(view, narrow),
       surfaces: pathOf(view, surfaces),
     },
-    lines: linesOf(view, [...hidden, ...narrow, ...surfaces]),
+    lines,
   };
 }
 

@@ -45,9 +45,9 @@ const isInside = ({ a, b }: Segment, cut: Cut): boolean =>
 
 /** What of a piece is on this side of the cut; null where nothing is. */
 function insideOf(piece: Segment, cut: Cut): Segment | null {
+  if (isInside(piece, cut)) return piece;
   const start = beyond(cut, piece.a);
   const end = beyond(cut, piece.b);
-  if (start <= ON_CUT && end <= ON_CUT) return piece;
   if (start >= -ON_CUT && end >= -ON_CUT) return null;
   const share = crossing(piece, cut, start);
   const [first, second] = isLine(piece) ? splitLine(piece, share) : splitSegment(piece, share);

@@ -35,8 +35,8 @@ export interface LayoutBefore {
   /** each dimension's place, by key, and what it cost when it was chosen */
   readonly places: ReadonlyMap<string, Pick<Placement, 'cost' | 'site'>>;
   /**
-   * Under the hand: a label stays in its place as long as it may stand there, whatever its lines come
-   * to cross and though a better place may have come free. Nothing jumps while it is looked at;
+   * Under the hand: a label that has a site stays there as long as it may, whatever its lines come to
+   * cross and though a better place may have come free. Nothing jumps while it is looked at;
    * letting go settles it.
    */
   readonly moving: boolean;
@@ -105,7 +105,7 @@ function place(
       dropped.push(request);
       continue;
     }
-    // Measured against where it was chosen: else it could creep to any cost, a little at each move.
+    // What it cost where it was chosen, whatever it has come to while it was held: so the next search starts.
     const chosenAt = before.places.get(request.asked.key)?.cost;
     placed.push({
       request,
@@ -128,8 +128,7 @@ function samePlace(
 ): Placement | null {
   const before = moving ? places.get(request.asked.key) : undefined;
   if (before === undefined || before.site === null) return null;
-  const limit = Math.min(before.cost + DEARER, ceilingOf(request));
-  return cheapest(sheet, lettering, request, limit, before.site);
+  return cheapest(sheet, lettering, request, ceilingOf(request), before.site);
 }
 
 /** The cheapest place if it costs about what it did in the layout before, otherwise null. */

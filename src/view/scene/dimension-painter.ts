@@ -69,7 +69,7 @@ class Marks {
     const before = this.#before;
     this.#before = one;
     if (before?.tone !== one.tone || before.lit !== one.lit)
-      this.node.setAttribute('class', one.lit ? `${one.tone} lit` : one.tone);
+      this.node.setAttribute('class', `drawn-dimension ${one.tone}${one.lit ? ' lit' : ''}`);
     if (before?.line !== one.line) this.#line.setAttribute('d', one.line);
     if (before?.origin !== one.origin) this.#origin.setAttribute('d', one.origin);
     if (before?.heads !== one.heads) this.#heads.setAttribute('d', one.heads);

@@ -20,7 +20,7 @@ export class FootPainter {
     this.#notShown.setAttribute('text-anchor', 'end');
   }
 
-  /** A foot is the very same while it says the same: then there is nothing to write. */
+  /** A foot is mostly the very same while it says the same: then there is nothing to write. */
   paint(foot: DrawingFoot, sheet: Sheet): void {
     if (this.#before?.[0] === foot && this.#before[1] === sheet) return;
     this.#before = [foot, sheet];

@@ -1,6 +1,6 @@
 /** One path of a drawing: how it looks, and where it runs on the thing that is drawn. */
 export interface Layer<Drawn> {
-  /** its class, styled in `style/drawing.css` */
+  /** its class, styled in `style/drawing.css` where it isn't filled with a hatch alone */
   readonly look: string;
   /** which of the drawing's hatches fills it */
   readonly hatch?: 1 | 2 | 3;

@@ -13,8 +13,8 @@ export interface Wording {
 }
 
 /**
- * Which of a linear or running dimension's possible places one is: enough to find it again on a
- * section that has moved a little.
+ * Which of a dimension's possible places one is: enough to find it again on a section that has moved
+ * a little. An angle's and one on free paper have none: they are looked for anew.
  */
 export interface Site {
   readonly name: string;

@@ -1,4 +1,4 @@
-import type { Contour, Point, Region, Segment } from '../../geometry/index.ts';
+import type { Point, Region, Segment } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import { type Cut, cutAway, type ViewEdge } from './cut-away.ts';
 import { freehandTo } from './freehand-break.ts';
@@ -128,11 +128,4 @@ function fillPath(view: View, edges: readonly DrawnEdge[]): string {
   let path = moveTo(view, first.piece.a);
   for (const { d } of edges) path += d;
   return `${path}Z`;
-}
-
-/** Straightened px lines of a contour that is drawn over the section, such as a held outline. */
-export function linesOf(view: View, contour: Contour): Lines {
-  const lines: number[] = [];
-  flattenInto(lines, view, contour);
-  return lines;
 }

@@ -42,6 +42,8 @@ it('names the rows of a list, and leaves a row alone that is as it was', () => {
   const moved = namedChecks([least, row('most', 'max', name)], both);
   expect(moved[0]).toBe(both[0]);
   expect(moved[1]).not.toBe(both[1]);
+  // its figure moved, its name did not
+  expect(moved[1]?.name).toBe(both[1]?.name);
   // alone it needs no telling apart
   expect(namedChecks([least], both)[0]?.name).toBe(name);
 });

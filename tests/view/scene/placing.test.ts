@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/view/scene/dimension-layout.ts';
+import {
+  type DimensionLayout,
+  layOut,
+  placesOf,
+} from '../../../src/view/scene/dimension-layout.ts';
 import {
   type DimensionRequest,
   LETTERING,
@@ -111,6 +115,34 @@ describe('Placing a dimension', () => {
     const layout = place(crowd, urgent);
     expect(layout.dropped).toEqual([]);
     expect(layout.placed[0]?.placement.box.y).toBeGreaterThan(234);
+  });
+});
+
+describe('A dimension under the hand', () => {
+  const two = { ...leg1, levels: [40, 64] };
+  /** through the nearer dimension line, clear of its text */
+  const crossing = [line(105, 150, 105, 170), line(195, 150, 195, 170)];
+  const before = (moving: boolean) => {
+    const first = place([], two);
+    return { places: placesOf(first), moving };
+  };
+  const levelOf = (layout: DimensionLayout): number | undefined =>
+    layout.placed[0]?.placement.site?.level;
+
+  test('is held where it stood though its line now crosses two edges, and let go it finds better', () => {
+    expect(levelOf(place([], two))).toBe(0);
+    const [held, settled] = [true, false].map((moving) =>
+      layOut(() => sheetWith(crossing), LETTERING.screen, [two], before(moving)),
+    );
+    expect(held && levelOf(held)).toBe(0);
+    expect(settled && levelOf(settled)).toBe(1);
+  });
+
+  test('gives way as soon as its text or its line runs into another label', () => {
+    for (const label of [uprightBox(150, 150, 40, 20), uprightBox(112, 160, 8, 8)]) {
+      const taken = (): DrawingSheet => ({ ...sheetWith([]), boxes: [label] });
+      expect(levelOf(layOut(taken, LETTERING.screen, [two], before(true)))).toBe(1);
+    }
   });
 });
 
