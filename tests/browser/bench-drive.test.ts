@@ -131,6 +131,19 @@ test.describe('by hand', () => {
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tee fillet 8.0 × 8.0');
   });
 
+  test('Escape gives up a drag that has taken its ring off the sheet', async ({ page }) => {
+    await openBench(page);
+    const from = await middle(page, 'leg1');
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 450, from.y, { steps: 8 });
+    await page.keyboard.press('Escape');
+    await page.mouse.move(from.x + 200, from.y, { steps: 2 });
+    await page.mouse.up();
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.0');
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  });
+
   test('a scale follows the pointer and stops where the joint cannot be built, with the reason', async ({
     page,
   }) => {
@@ -161,6 +174,21 @@ test.describe('by hand', () => {
     await expect(fieldOf(page, 'Leg 1')).toHaveValue('12.0');
     await expect(overallOf(page)).toHaveText('Reject');
   });
+});
+
+test('a ring keeps the focus when the drawing is fitted anew', async ({ page }) => {
+  await openBench(page);
+  const ring = handleOf(page, 'leg1');
+  await ring.focus();
+  for (const key of ['End', 'Home']) {
+    await page.keyboard.press(key);
+    await expect(ring).toBeFocused();
+  }
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('2.0');
+  await page.keyboard.press('End');
+  await page.setViewportSize({ width: 1000, height: 700 });
+  await expect(ring).toBeFocused();
+  await expect(page.locator('svg.section .tag')).toContainText('30.0');
 });
 
 test('focus is kept on the page when the parameter that had it goes', async ({ page }) => {

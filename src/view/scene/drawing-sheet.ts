@@ -8,8 +8,8 @@ import {
   runsBeside,
 } from './lines.ts';
 
-/** Free paper between a label and the outline (an arc may bulge 0.8 px past its lines) and between two labels, px. */
-const OFF_OUTLINE = 2.4;
+/** Free paper between a label and the outline, and between two labels, px. */
+const OFF_OUTLINE = 2;
 const APART = 3;
 /** A line may come this near to a label that it doesn't belong to, px. */
 const OFF_LINE = 1;

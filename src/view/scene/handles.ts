@@ -154,19 +154,22 @@ export const showsTheSame = (one: ShownHandle, other: ShownHandle): boolean =>
 
 /**
  * The handles that stand on the sheet. The handle of a flaw that isn't there
- * yet gives way to a neighbour nearer than `apart` px.
+ * yet gives way to a neighbour nearer than `apart` px. The one that has the
+ * focus stays wherever it is: its ring would take the focus and the drag with it.
  */
 export function shownHandles(
   handles: readonly Handle[],
   view: View,
   { width, bottom }: Sheet,
   apart: number,
+  focused: string | null = null,
 ): readonly ShownHandle[] {
   const placed = handles.map((handle): ShownHandle => {
     const at = toPx(view, handle.at);
     return { handle, at, place: `translate(${written(at.x)} ${written(at.y)})` };
   });
   return placed.filter(({ handle, at }) => {
+    if (handle.field === focused) return true;
     if (at.x < 0 || at.x > width || at.y < 0 || at.y > bottom) return false;
     if (!handle.flaw || handle.value !== 0) return true;
     return placed.every(

@@ -5,7 +5,7 @@ import { type View, xToPx, yToPx } from './view-transform.ts';
 /** An arc that leaves its chord by less than this is drawn straight, px. */
 const FLAT = 0.02;
 /** How far a flattened arc may stand off the true one when labels are kept clear of it, px. */
-const FLATTENING = 0.8;
+const FLATTENING = 0.4;
 /** Ends closer than this belong to one stroke, mm. */
 const JOINED = 1e-6;
 
@@ -44,7 +44,7 @@ export function samePoint(p: Point, q: Point): boolean {
   return Math.abs(p.x - q.x) < JOINED && Math.abs(p.y - q.y) < JOINED;
 }
 
-/** Appends the contour to `lines` as straight px lines, each within 0.8 px of it. */
+/** Appends the contour to `lines` as straight px lines, each within 0.4 px of it. */
 export function flattenInto(lines: number[], view: View, contour: Contour): void {
   for (const piece of contour) flattenPiece(lines, view, piece);
 }

@@ -66,6 +66,8 @@ export interface SceneInput {
   readonly trueToSize: boolean;
   /** px per mm of the reader's screen at life size */
   readonly trueScale: number;
+  /** the view, where `viewOf` has chosen it already */
+  readonly view?: View;
   /** the drawing before, so that this one holds still and is quicker laid out */
   readonly before: Pick<Scene, 'view' | 'places'> | null;
   /** under the hand or a key: labels keep their places as long as they can */
@@ -106,12 +108,22 @@ const HELD_RANK = 65;
 /** Half the side of the square that labels keep off a handle, px. */
 const HANDLE_ROOM = 7;
 
+/** How the section lies on the sheet: as in the view before, as long as that serves. */
+export function viewOf(
+  { section, sheet, trueToSize, trueScale, hold }: ViewInput,
+  before: View | null,
+): View {
+  return trueToSize
+    ? fitAt(section, sheet, trueScale)
+    : fitView(section, sheet, before, hold, trueScale);
+}
+
+type ViewInput = Pick<SceneInput, 'section' | 'sheet' | 'trueToSize' | 'trueScale' | 'hold'>;
+
 /** Composes the whole drawing of a section. The same input gives the same drawing. */
 export function composeScene(input: SceneInput): Scene {
   const { section, sheet, show } = input;
-  const view = input.trueToSize
-    ? fitAt(section, sheet, input.trueScale)
-    : fitView(section, sheet, input.before?.view ?? null, input.hold, input.trueScale);
+  const view = input.view ?? viewOf(input, input.before?.view ?? null);
   const lettering = LETTERING[sheet.manner === 'presenting' ? 'presenting' : 'screen'];
   const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
   const band =

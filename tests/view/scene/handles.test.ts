@@ -151,5 +151,8 @@ describe('The handles of a joint', () => {
     expect(shown).toContain('leg1');
     // 1 mm past toe 1, so 4 px from its ring
     expect(shown).not.toContain('undercut1Depth');
+    // unless it has the focus, which it would take with it
+    const held = shownHandles(handles, view, sheet, 34, 'undercut1Depth');
+    expect(held.map(({ handle }) => handle.field)).toContain('undercut1Depth');
   });
 });
