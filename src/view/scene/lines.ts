@@ -61,29 +61,23 @@ function runsThrough(
   const y = y1 * cos - x1 * sin;
   const dx = x2 * cos + y2 * sin - x;
   const dy = y2 * cos - x2 * sin - y;
-  let from = 0;
-  let to = 1;
-  // A line that runs along a pair of sides is either wholly between them or wholly outside.
-  if (Math.abs(dx) < ALONG) {
-    if (Math.abs(x) > halfWidth) return false;
-  } else {
-    const one = (-halfWidth - x) / dx;
-    const other = (halfWidth - x) / dx;
-    from = Math.max(from, Math.min(one, other));
-    to = Math.min(to, Math.max(one, other));
-  }
-  if (Math.abs(dy) < ALONG) {
-    if (Math.abs(y) > halfHeight) return false;
-  } else {
-    const one = (-halfHeight - y) / dy;
-    const other = (halfHeight - y) / dy;
-    from = Math.max(from, Math.min(one, other));
-    to = Math.min(to, Math.max(one, other));
-  }
+  const from = Math.max(0, entry(x, dx, halfWidth), entry(y, dy, halfHeight));
+  const to = Math.min(1, exit(x, dx, halfWidth), exit(y, dy, halfHeight));
   return from <= to;
 }
 
 const ALONG = 1e-12;
+
+/** Share of its length at which a line comes between a pair of sides; one that runs along them is there from its start or never. */
+function entry(at: number, step: number, half: number): number {
+  if (Math.abs(step) < ALONG) return Math.abs(at) <= half ? 0 : Infinity;
+  return -at / step - half / Math.abs(step);
+}
+
+/** Share of its length at which it leaves them. */
+function exit(at: number, step: number, half: number): number {
+  return Math.abs(step) < ALONG ? 1 : -at / step + half / Math.abs(step);
+}
 
 /** How many of the lines the line properly crosses; counted no further than `enough`. */
 export function countCrossings(lines: Lines, line: Line, enough = Infinity): number {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { boxesMeet, reach, uprightBox, type LabelBox } from '../../../src/view/scene/label-box.ts';
-import { lineMeetsBox } from '../../../src/view/scene/lines.ts';
 
 const turned = (x: number, y: number, degrees: number): LabelBox => ({
   ...uprightBox(x, y, 40, 10),
@@ -15,25 +14,6 @@ describe('A label box 40 by 10', () => {
     expect(reach(turned(0, 0, 90), 1, 0)).toBeCloseTo(5, 12);
     // At 45° both half sides show: (20 + 5) / √2.
     expect(reach(turned(0, 0, 45), 1, 0)).toBeCloseTo(25 / Math.SQRT2, 12);
-  });
-
-  test('meets a line through it, and not one that passes its corner', () => {
-    const box = uprightBox(0, 0, 40, 10);
-    expect(lineMeetsBox(box, { x1: -30, y1: -30, x2: 30, y2: 30 }, 0)).toBe(true);
-    // x + y = 26 passes the corner (20, 5), where x + y = 25.
-    expect(lineMeetsBox(box, { x1: 26, y1: 0, x2: 0, y2: 26 }, 0)).toBe(false);
-    expect(lineMeetsBox(box, { x1: 26, y1: 0, x2: 0, y2: 26 }, 1)).toBe(true);
-  });
-
-  test('meets a line that lies wholly inside it', () => {
-    const inside = { x1: -5, y1: 0, x2: 5, y2: 1 };
-    expect(lineMeetsBox(uprightBox(0, 0, 40, 10), inside, 0)).toBe(true);
-  });
-
-  test('does not meet a line that ends short of it', () => {
-    const short = { x1: -50, y1: 0, x2: -20.5, y2: 0 };
-    expect(lineMeetsBox(uprightBox(0, 0, 40, 10), short, 0)).toBe(false);
-    expect(lineMeetsBox(uprightBox(0, 0, 40, 10), short, 1)).toBe(true);
   });
 
   test('turned upright it clears a neighbour that it would meet lying down', () => {
