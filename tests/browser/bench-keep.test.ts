@@ -226,7 +226,7 @@ for (const [how, script] of [
     await expect(page.getByRole('alert')).toContainText('keeps nothing between visits');
     await page.getByRole('link', { name: /Lessons$/ }).click();
     // the tab is on the other page once the bench has gone
-    await expect(fieldOf(page, 'Leg 1')).toHaveCount(0);
+    await expect(page.locator('.checks')).toHaveCount(0);
     await page.reload({ waitUntil: 'networkidle' });
     await page.getByRole('link', { name: /Bench$/ }).click();
     await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
