@@ -5,18 +5,18 @@ import type { Message, MessageValue } from '../units/index.ts';
 /** Smaller than a person reads off a section; said as none. */
 const NOTHING = 0.05;
 
-/** The section in a few short sentences: plates, shape of the face, what is off, what rejects it. */
-export function summarise(
-  measurements: Measurements,
-  rejected: readonly Check[],
-): readonly Message[] {
+/** The section in a few short sentences that stand under its title: plates, shape of the face, what is off. */
+export function summarise(measurements: Measurements): readonly Message[] {
+  const shape = shapeOf(measurements);
+  // a title of plates has said them
+  if (!isOfLegs(measurements)) return shape;
   const read = (id: MeasurementId): number => measurements.values[id]?.value ?? 0;
-  return [
-    sentence('bench_summary_plates', { t1: mm(read('t1')), t2: mm(read('t2')) }),
-    ...shapeOf(measurements),
-    ...rejected.slice(0, 2).map(overLimit),
-  ];
+  return [sentence('bench_summary_plates', { t1: mm(read('t1')), t2: mm(read('t2')) }), ...shape];
 }
+
+/** What rejects it, in at most two sentences. */
+export const rejectsInWords = (rejected: readonly Check[]): readonly Message[] =>
+  rejected.slice(0, 2).map(overLimit);
 
 /** What tells this section from its neighbours, plates left out. */
 export function shapeOf(measurements: Measurements): readonly Message[] {
@@ -93,7 +93,11 @@ export function titleOf(measurements: Measurements): Message {
   const { section, values } = measurements;
   const read = (id: MeasurementId): number => values[id]?.value ?? 0;
   const form = { key: `bench_title_${section.form.toLowerCase()}` };
-  return section.kind === 'fillet' && section.stage === 'welded'
+  return isOfLegs(measurements)
     ? sentence('bench_title_legs', { form, leg1: mm(read('leg1')), leg2: mm(read('leg2')) })
     : sentence('bench_title_plates', { form, t1: mm(read('t1')), t2: mm(read('t2')) });
 }
+
+/** Whether the size of the joint is that of its weld's legs: otherwise it is that of its plates. */
+const isOfLegs = ({ section }: Measurements): boolean =>
+  section.kind === 'fillet' && section.stage === 'welded';

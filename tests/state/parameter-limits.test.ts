@@ -8,7 +8,7 @@ import { rejectsFirst } from '../../src/state/rejects-first.ts';
 import { allowedOf, type Allowed } from '../../src/state/parameter-limits.ts';
 import { leadParameters } from '../../src/state/lead-parameters.ts';
 import { startingBench } from '../../src/state/start.ts';
-import { shapeOf, summarise, titleOf } from '../../src/state/summary.ts';
+import { rejectsInWords, shapeOf, summarise, titleOf } from '../../src/state/summary.ts';
 
 const callOf = (bench: BenchSession, measurement: Check['measurement']) =>
   bench.checks.find((check) => check.measurement === measurement)?.call;
@@ -150,15 +150,20 @@ describe('the cause of a call', () => {
 });
 
 describe('the section in words', () => {
-  const keys = (bench: BenchSession): readonly string[] =>
-    summarise(bench.measurements, bench.overall.rejected).map(({ key }) => key);
+  it('says plates and face, the plates only where the title has not', () => {
+    const keys = ({ measurements }: BenchSession): readonly string[] =>
+      summarise(measurements).map(({ key }) => key);
+    expect(keys(fillet())).toEqual(['bench_summary_plates', 'bench_summary_convex']);
+    expect(keys(butt())).toEqual(['bench_summary_cap']);
+    expect(keys(butt({ stage: 'fitUp' }))).toEqual(['bench_summary_groove']);
+  });
 
-  it('says plates, face and what rejects', () => {
-    expect(keys(fillet())).toEqual([
-      'bench_summary_plates',
-      'bench_summary_convex',
-      'bench_summary_over',
-    ]);
+  it('says what rejects, two of them at most', () => {
+    const { overall } = fillet();
+    expect(rejectsInWords(overall.rejected).map(({ key }) => key)).toEqual(['bench_summary_over']);
+    const many = [...overall.rejected, ...overall.rejected, ...overall.rejected];
+    expect(rejectsInWords(many)).toHaveLength(2);
+    expect(rejectsInWords([])).toEqual([]);
   });
 
   it.each([

@@ -2,28 +2,35 @@ import type { Check } from '../../limits/index.ts';
 import { steadyList, steadyValue } from '../../state/steady.ts';
 import type { Message } from '../../units/index.ts';
 
-/** The ids of those checks of a list that go by one name with another, a least beside a most of one dimension. */
-export const twinsAmong = (checks: readonly Check[]): readonly string[] =>
-  checks
-    .filter(({ name, sense }) =>
-      checks.some(
-        (other) =>
-          // of unequal plates the two are put to one plate each
-          other.sense !== sense &&
-          other.name.key === name.key &&
-          other.name.values?.['side'] === name.values?.['side'],
-      ),
-    )
-    .map(({ id }) => id);
+/** Whether two checks are of one quantity by name; of unequal plates each is put to one plate. */
+const isNamesake = (one: Check, other: Check): boolean =>
+  other.name.key === one.name.key && other.name.values?.['side'] === one.name.values?.['side'];
 
-/** What a check is called in a list of them: of twins each says which it is. */
-export const rowName = ({ name, sense }: Check, twin: boolean): Message =>
-  twin ? { key: sense === 'min' ? 'bench_row_least' : 'bench_row_most', values: { name } } : name;
+const isOfSheet = ({ source }: Check): boolean => source.status === 'sheet';
+
+/**
+ * What a check is called among these: a least beside a most says which it is, and so does what the
+ * job sheet asks for beside what the limit set asks for of the same.
+ */
+export function rowName(check: Check, checks: readonly Check[]): Message {
+  const namesakes = checks.filter((other) => isNamesake(check, other));
+  const isOneSided = namesakes.every(({ sense }) => sense === check.sense);
+  const name: Message = isOneSided
+    ? check.name
+    : {
+        key: check.sense === 'min' ? 'bench_row_least' : 'bench_row_most',
+        values: { name: check.name },
+      };
+  const isOfBoth = namesakes.some(
+    (other) => other.sense === check.sense && isOfSheet(other) !== isOfSheet(check),
+  );
+  if (!isOfBoth) return name;
+  return { key: isOfSheet(check) ? 'bench_row_by_sheet' : 'bench_row_by_set', values: { name } };
+}
 
 /** A check of a list with what it is called there. */
 export interface NamedCheck {
   readonly check: Check;
-  readonly twin: boolean;
   readonly name: Message;
 }
 
@@ -32,14 +39,24 @@ export function namedChecks(
   checks: readonly Check[],
   before: readonly NamedCheck[] = [],
 ): readonly NamedCheck[] {
-  const twins = twinsAmong(checks);
+  // While a hand moves it is one list of requirements, whose figures change and not their names.
+  const areNamed =
+    before.length === checks.length &&
+    before.every(({ check }, place) => isNamedAlike(check, checks[place]));
   return steadyList(
     before,
     checks.map((check, place) => {
       const earlier = before[place];
-      const twin = twins.includes(check.id);
-      if (earlier?.check === check && earlier.twin === twin) return earlier;
-      return { check, twin, name: steadyValue(earlier?.name ?? null, rowName(check, twin)) };
+      if (areNamed && earlier !== undefined)
+        return earlier.check === check ? earlier : { check, name: earlier.name };
+      return { check, name: steadyValue(earlier?.name ?? null, rowName(check, checks)) };
     }),
   );
 }
+
+const isNamedAlike = (one: Check, other: Check | undefined): boolean =>
+  other !== undefined &&
+  one.id === other.id &&
+  one.sense === other.sense &&
+  isNamesake(one, other) &&
+  isOfSheet(one) === isOfSheet(other);

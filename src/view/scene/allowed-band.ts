@@ -4,8 +4,11 @@ import type { Section } from '../../joint/index.ts';
 import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import type { Datum } from './cap-band.ts';
+import { cutLines } from './cut-away.ts';
 import { flawLimits } from './flaw-limits.ts';
 import { lineTo, pathOf } from './outline-path.ts';
+import { sheetCuts } from './plate-cuts.ts';
+import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
 
 /** The most that is allowed of something, mm, and whether the weld is inside it by every check. */
@@ -105,10 +108,12 @@ export function drawnBand(
   section: Section,
   band: AllowedBand,
   view: View,
+  sheet: Sheet,
   draw: BandDrawing,
 ): DrawnBand {
   const { inside, outside, limits, least, most } = draw(section, band, view);
-  const { flaws } = band;
+  // the line of the greatest offset runs along a plate that the view may break off sooner
+  const flaws = band.flaws.length === 0 ? band.flaws : cutLines(band.flaws, sheetCuts(view, sheet));
   return { inside, outside, limits: limits + pathOf(view, flaws), least, most, flaws };
 }
 

@@ -1,4 +1,4 @@
-import type { Point, Region, Segment, Vector } from '../../geometry/index.ts';
+import type { Contour, Point, Region, Segment, Vector } from '../../geometry/index.ts';
 import { arc, isLine, line, pointAt, splitSegment } from '../../geometry/index.ts';
 
 /** A straight cut through the view: what lies on the side that `away` points to is left out. */
@@ -26,6 +26,14 @@ export function cutAway(region: Region, cuts: readonly Cut[]): readonly ViewEdge
   let edges: readonly ViewEdge[] = region.map((piece) => ({ piece, broken: false }));
   for (const cut of cuts) edges = cutOnce(edges, cut);
   return edges;
+}
+
+/** What is left of lines that belong to no region: the parts on this side of every cut. */
+export function cutLines(lines: Contour, cuts: readonly Cut[]): Contour {
+  let left = lines;
+  for (const cut of cuts)
+    left = left.map((piece) => insideOf(piece, cut)).filter((piece) => piece !== null);
+  return left;
 }
 
 function cutOnce(edges: readonly ViewEdge[], cut: Cut): readonly ViewEdge[] {

@@ -57,6 +57,17 @@ function builtExtent(plate: Region, { face }: PlateSurfaces) {
   return { ahead, behind, depth };
 }
 
+/** Cuts along the edges of the sheet, for what would run on past them. */
+export function sheetCuts(view: View, sheet: Sheet): readonly Cut[] {
+  const { low, high } = frameOf(view, sheet);
+  return [
+    { at: low, away: { x: -1, y: 0 } },
+    { at: low, away: { x: 0, y: -1 } },
+    { at: high, away: { x: 1, y: 0 } },
+    { at: high, away: { x: 0, y: 1 } },
+  ];
+}
+
 /** The view's part of the section plane, mm. */
 interface Frame {
   readonly low: Point;

@@ -128,7 +128,7 @@ export function composeScene(input: SceneInput): Scene {
   const { body, lines } = sectionWithLines(section, view, plateCuts(section, view, sheet));
   const band =
     show.band && input.band !== null
-      ? drawnBand(section, input.band, view, input.bandDrawing)
+      ? drawnBand(section, input.band, view, sheet, input.bandDrawing)
       : NO_BAND;
   const construction = constructionLines(input, view);
   const requests = dimensionRequests(input, view, band);

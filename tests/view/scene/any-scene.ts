@@ -23,7 +23,7 @@ import { buttDimensions } from '../../../src/view/scene/butt-dimensions.ts';
 import { filletDimensions } from '../../../src/view/scene/fillet-dimensions.ts';
 import { sceneWords, barLengths } from '../../../src/view/scene/scene-words.ts';
 import type { SceneInput } from '../../../src/view/scene/scene.ts';
-import { type Manner, sheetOf } from '../../../src/view/scene/sheet.ts';
+import { type Manner, type Sheet, sheetOf } from '../../../src/view/scene/sheet.ts';
 import { TRUE_SCALE, type View } from '../../../src/view/scene/view-transform.ts';
 import { anyJoint } from '../../joint/any-joint.ts';
 
@@ -113,9 +113,18 @@ export function check(
   };
 }
 
-/** The band of either kind of joint as the page draws it. */
+/** Paper that no line runs off. */
+const ENDLESS: Sheet = {
+  ...sheetOf(900, 600, 'bench'),
+  left: -1e6,
+  right: 1e6,
+  top: -1e6,
+  bottom: 1e6,
+};
+
+/** The band of either kind of joint as the page draws it, on paper without an end. */
 export const bandOn = (section: Section, band: AllowedBand, view: View): DrawnBand =>
-  drawnBand(section, band, view, section.kind === 'fillet' ? filletBand : buttBand);
+  drawnBand(section, band, view, ENDLESS, section.kind === 'fillet' ? filletBand : buttBand);
 
 /** Any section that can be built, over the whole of every range. */
 export const anySection: fc.Arbitrary<Section> = fc

@@ -8,8 +8,10 @@ import {
   type JobSheet,
 } from '../../../src/limits/index.ts';
 import { measure } from '../../../src/measure/index.ts';
-import { allowedBandOf } from '../../../src/view/scene/allowed-band.ts';
+import { allowedBandOf, drawnBand } from '../../../src/view/scene/allowed-band.ts';
+import { buttBand } from '../../../src/view/scene/butt-band.ts';
 import { flawLimits } from '../../../src/view/scene/flaw-limits.ts';
+import { sheetOf } from '../../../src/view/scene/sheet.ts';
 import { bandOn, butt, check, tee } from './any-scene.ts';
 
 const limitsOf = (section: Section, changes: Partial<JobSheet> = {}, set = openingLimitSet) => {
@@ -60,5 +62,18 @@ describe('How far a flaw may go is drawn', () => {
     const band = bandOn(section, allowedBandOf(checks, measurements), view);
     expect(band.limits).toMatch(/^M[\d.-]+ [\d.-]+L[\d.-]+ [\d.-]+$/);
     expect(band.flaws).toHaveLength(1);
+  });
+
+  test('no further than the sheet, where the view breaks plate 2 off before the line would end', () => {
+    // the right edge of the paper stands at 10 mm, the line would run 12 mm from the groove
+    const section = butt({ offset: 2, stage: 'fitUp' });
+    const checks = [{ ...check('misalignment', 'reject', 1), measured: 2 }];
+    const sheet = { ...sheetOf(500, 400, 'bench'), left: 10, right: 100, top: 10, bottom: 390 };
+    const view = { scale: 10, originX: 0, originY: 300, width: 0, height: 0, subject: '' };
+    const band = allowedBandOf(checks, measure(section));
+    const [line] = drawnBand(section, band, view, sheet, buttBand).flaws;
+    expect(band.flaws[0]?.b.x).toBeGreaterThan(10);
+    expect(line?.a).toEqual(band.flaws[0]?.a);
+    expect(line?.b.x).toBeCloseTo(10, 9);
   });
 });
