@@ -69,6 +69,7 @@ export function text(message: Message, reading: Reading, brief = false): string 
   const sentence = sentenceOf(message.key, reading.terms);
   // Not fetched yet, or no sentence at all: then the key shows, better than a blank. A test forbids it.
   if (sentence === null) return rest === null ? '…' : message.key;
+  if (typeof sentence === 'string') return sentence;
   if (message.values === undefined) return sentence();
   const words: Record<string, string | number> = {};
   for (const [name, value] of Object.entries(message.values))

@@ -33,6 +33,12 @@ const comesFirst = (name) => (FAMILY.test(name) ? OPENING.test(name) : !REST.tes
 
 const SENTENCE = /^export const (\w+) = \/\*\*.*?\*\/ (\((?:i|)\) => \{\n[\s\S]*?\n\});?$/gm;
 
+/** The compiled sentence without its comments; one that takes no values is the text itself. */
+function shortened(body) {
+  const plain = body.replaceAll(/\/\*\*.*?\*\/ /g, '');
+  return /^\(\) => \{\n\treturn \((`[\s\S]*`)\)\n\}$/.exec(plain)?.[1] ?? plain;
+}
+
 for (const locale of ['en']) {
   const source = readFileSync(`${folder}messages/${locale}.js`, 'utf8');
   const sentences = [...source.matchAll(SENTENCE)].map(([, name, body]) => ({ name, body }));
@@ -41,9 +47,7 @@ for (const locale of ['en']) {
     throw new Error(`${locale}: ${exported} sentences compiled, ${sentences.length} understood`);
   }
   const write = (part, chosen) => {
-    const lines = chosen.map(
-      ({ name, body }) => `  ${name}: ${body.replaceAll(/\/\*\*.*?\*\/ /g, '')},`,
-    );
+    const lines = chosen.map(({ name, body }) => `  ${name}: ${shortened(body)},`);
     writeFileSync(
       `${folder}${locale}-${part}.js`,
       `/* eslint-disable */\nexport const sentences = {\n${lines.join('\n')}\n};\n`,
@@ -51,7 +55,7 @@ for (const locale of ['en']) {
     writeFileSync(
       `${folder}${locale}-${part}.d.ts`,
       'export declare const sentences: Readonly<\n' +
-        '  Record<string, (values?: Readonly<Record<string, string | number>>) => string>\n>;\n',
+        '  Record<string, string | ((values?: Readonly<Record<string, string | number>>) => string)>\n>;\n',
     );
   };
   write(

@@ -1,5 +1,5 @@
 import type { Check } from '../../limits/index.ts';
-import { steadyList, steadyValue } from '../../state/steady.ts';
+import { steadyList } from '../../state/steady.ts';
 import type { Message } from '../../units/index.ts';
 
 /** Whether two checks are of one quantity by name; of unequal plates each is put to one plate. */
@@ -15,18 +15,17 @@ const isOfSheet = ({ source }: Check): boolean => source.status === 'sheet';
 export function rowName(check: Check, checks: readonly Check[]): Message {
   const namesakes = checks.filter((other) => isNamesake(check, other));
   const isOneSided = namesakes.every(({ sense }) => sense === check.sense);
-  const name: Message = isOneSided
+  const name = isOneSided
     ? check.name
-    : {
-        key: check.sense === 'min' ? 'bench_row_least' : 'bench_row_most',
-        values: { name: check.name },
-      };
+    : told(check.sense === 'min' ? 'bench_row_least' : 'bench_row_most', check.name);
   const isOfBoth = namesakes.some(
     (other) => other.sense === check.sense && isOfSheet(other) !== isOfSheet(check),
   );
   if (!isOfBoth) return name;
-  return { key: isOfSheet(check) ? 'bench_row_by_sheet' : 'bench_row_by_set', values: { name } };
+  return told(isOfSheet(check) ? 'bench_row_by_sheet' : 'bench_row_by_set', name);
 }
+
+const told = (key: string, name: Message): Message => ({ key, values: { name } });
 
 /** A check of a list with what it is called there. */
 export interface NamedCheck {
@@ -43,20 +42,15 @@ export function namedChecks(
   const areNamed =
     before.length === checks.length &&
     before.every(({ check }, place) => isNamedAlike(check, checks[place]));
+  if (!areNamed) return checks.map((check) => ({ check, name: rowName(check, checks) }));
   return steadyList(
     before,
-    checks.map((check, place) => {
-      const earlier = before[place];
-      if (areNamed && earlier !== undefined)
-        return earlier.check === check ? earlier : { check, name: earlier.name };
-      return { check, name: steadyValue(earlier?.name ?? null, rowName(check, checks)) };
+    before.map((earlier, place) => {
+      const check = checks[place] ?? earlier.check;
+      return check === earlier.check ? earlier : { check, name: earlier.name };
     }),
   );
 }
 
 const isNamedAlike = (one: Check, other: Check | undefined): boolean =>
-  other !== undefined &&
-  one.id === other.id &&
-  one.sense === other.sense &&
-  isNamesake(one, other) &&
-  isOfSheet(one) === isOfSheet(other);
+  other !== undefined && one.id === other.id && one.sense === other.sense && isNamesake(one, other);

@@ -4,10 +4,8 @@ import type { Section } from '../../joint/index.ts';
 import { leastTriangle, type Check, type LeastTriangle } from '../../limits/index.ts';
 import type { Measurements } from '../../measure/index.ts';
 import type { Datum } from './cap-band.ts';
-import { cutLines } from './cut-away.ts';
 import { flawLimits } from './flaw-limits.ts';
 import { lineTo, pathOf } from './outline-path.ts';
-import { sheetCuts } from './plate-cuts.ts';
 import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
 
@@ -101,7 +99,12 @@ export const NO_BAND: DrawnBand = {
 };
 
 /** The room between the least and the most on the welds of one kind of joint. */
-export type BandDrawing = (section: Section, band: AllowedBand, view: View) => DrawnBand;
+export type BandDrawing = (
+  section: Section,
+  band: AllowedBand,
+  view: View,
+  sheet: Sheet,
+) => DrawnBand;
 
 /** The room between the least and the most that the sheet allows, on this section. */
 export function drawnBand(
@@ -111,9 +114,7 @@ export function drawnBand(
   sheet: Sheet,
   draw: BandDrawing,
 ): DrawnBand {
-  const { inside, outside, limits, least, most } = draw(section, band, view);
-  // the line of the greatest offset runs along a plate that the view may break off sooner
-  const flaws = band.flaws.length === 0 ? band.flaws : cutLines(band.flaws, sheetCuts(view, sheet));
+  const { inside, outside, limits, least, most, flaws } = draw(section, band, view, sheet);
   return { inside, outside, limits: limits + pathOf(view, flaws), least, most, flaws };
 }
 
@@ -147,6 +148,6 @@ export function filletBand({ face: side }: Section, band: AllowedBand, view: Vie
     limits: pathOf(view, least) + pathOf(view, mostArc),
     least,
     most: mostArc,
-    flaws: [],
+    flaws: band.flaws,
   };
 }

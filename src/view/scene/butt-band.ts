@@ -10,10 +10,17 @@ import {
 } from './allowed-band.ts';
 import { mostDepth, mostHeight } from './cap-band.ts';
 import { lineTo, pathOf } from './outline-path.ts';
+import { onSheet } from './sheet-cuts.ts';
+import type { Sheet } from './sheet.ts';
 import type { View } from './view-transform.ts';
 
 /** The room on the cap and the root of a butt weld. */
-export function buttBand({ face, root }: Section, band: AllowedBand, view: View): DrawnBand {
+export function buttBand(
+  { face, root }: Section,
+  band: AllowedBand,
+  view: View,
+  sheet: Sheet,
+): DrawnBand {
   const cap = capBand(face, band.most, band.below, view);
   const pass = root === null ? NO_BAND : capBand(root, band.mostRoot, NO_BOUND, view);
   return {
@@ -22,7 +29,8 @@ export function buttBand({ face, root }: Section, band: AllowedBand, view: View)
     limits: cap.limits + pass.limits,
     least: cap.least,
     most: cap.most,
-    flaws: [],
+    // the line of the greatest offset runs along a plate that the view may break off sooner
+    flaws: onSheet(band.flaws, view, sheet),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Contour, Point, Region, Segment, Vector } from '../../geometry/index.ts';
+import type { Point, Region, Segment, Vector } from '../../geometry/index.ts';
 import { arc, isLine, line, pointAt, splitSegment } from '../../geometry/index.ts';
 
 /** A straight cut through the view: what lies on the side that `away` points to is left out. */
@@ -28,14 +28,6 @@ export function cutAway(region: Region, cuts: readonly Cut[]): readonly ViewEdge
   return edges;
 }
 
-/** What is left of lines that belong to no region: the parts on this side of every cut. */
-export function cutLines(lines: Contour, cuts: readonly Cut[]): Contour {
-  let left = lines;
-  for (const cut of cuts)
-    left = left.map((piece) => insideOf(piece, cut)).filter((piece) => piece !== null);
-  return left;
-}
-
 function cutOnce(edges: readonly ViewEdge[], cut: Cut): readonly ViewEdge[] {
   // most cuts of a frame miss a plate
   if (edges.every(({ piece }) => isInside(piece, cut))) return edges;
@@ -52,7 +44,7 @@ const isInside = ({ a, b }: Segment, cut: Cut): boolean =>
   beyond(cut, a) <= ON_CUT && beyond(cut, b) <= ON_CUT;
 
 /** What of a piece is on this side of the cut; null where nothing is. */
-function insideOf(piece: Segment, cut: Cut): Segment | null {
+export function insideOf(piece: Segment, cut: Cut): Segment | null {
   if (isInside(piece, cut)) return piece;
   const start = beyond(cut, piece.a);
   const end = beyond(cut, piece.b);

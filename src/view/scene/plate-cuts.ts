@@ -57,24 +57,14 @@ function builtExtent(plate: Region, { face }: PlateSurfaces) {
   return { ahead, behind, depth };
 }
 
-/** Cuts along the edges of the sheet, for what would run on past them. */
-export function sheetCuts(view: View, sheet: Sheet): readonly Cut[] {
-  const { low, high } = frameOf(view, sheet);
-  return [
-    { at: low, away: { x: -1, y: 0 } },
-    { at: low, away: { x: 0, y: -1 } },
-    { at: high, away: { x: 1, y: 0 } },
-    { at: high, away: { x: 0, y: 1 } },
-  ];
-}
-
 /** The view's part of the section plane, mm. */
-interface Frame {
+export interface Frame {
   readonly low: Point;
   readonly high: Point;
 }
 
-function frameOf(view: View, sheet: Sheet): Frame {
+/** What of the section plane lies on the sheet. */
+export function frameOf(view: View, sheet: Sheet): Frame {
   return {
     low: toMm(view, { x: sheet.left, y: sheet.bottom }),
     high: toMm(view, { x: sheet.right, y: sheet.top }),

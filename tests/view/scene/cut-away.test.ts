@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Region } from '../../../src/geometry/index.ts';
-import { contourArea, line } from '../../../src/geometry/index.ts';
-import { cutAway, cutLines } from '../../../src/view/scene/cut-away.ts';
+import { contourArea } from '../../../src/geometry/index.ts';
+import { cutAway } from '../../../src/view/scene/cut-away.ts';
 import { regionOf } from '../../section-fixtures.ts';
 
 const plate: Region = regionOf([
@@ -46,27 +46,5 @@ describe('A partial view of a plate 100 by 10', () => {
       { a: { x: 1, y: 0 }, b: { x: -1, y: 0 }, bulge: 0 },
     ];
     expect(contourArea(shape(cutAway(disc, [right(0)])))).toBeCloseTo(Math.PI / 4, 9);
-  });
-});
-
-describe('Lines that belong to no metal', () => {
-  const [short, long] = [
-    line({ x: 0, y: 0 }, { x: 5, y: 0 }),
-    line({ x: 0, y: 2 }, { x: 100, y: 2 }),
-  ];
-
-  test('end at the cut, and nothing is drawn along it', () => {
-    expect(cutLines([short, long], [right(40)])).toEqual([
-      short,
-      line({ x: 0, y: 2 }, { x: 40, y: 2 }),
-    ]);
-    expect(cutLines([long], [right(40), { at: { x: 10, y: 0 }, away: { x: -1, y: 0 } }])).toEqual([
-      line({ x: 10, y: 2 }, { x: 40, y: 2 }),
-    ]);
-  });
-
-  test('are gone beyond it, and whole where nothing cuts', () => {
-    expect(cutLines([short, long], [right(-1)])).toEqual([]);
-    expect(cutLines([short, long], [])).toEqual([short, long]);
   });
 });
