@@ -63,4 +63,23 @@ test.describe('on a phone', () => {
     await expect(drawing).toBeInViewport({ ratio: 0.9 });
     await expect(list(page)).toContainText('Melted base metal');
   });
+
+  test('a slider low in its group moves a drawing that is in sight, by thumb and by key', async ({
+    page,
+  }) => {
+    await openBench(page);
+    await page.getByRole('button', { name: 'Flaws', exact: true }).tap();
+    const drawing = page.locator('svg.section');
+    const scale = page.locator('.list input[type=range]').last();
+    const less = page.locator('.list').getByRole('button', { name: /, less$/ });
+    await scale.scrollIntoViewIfNeeded();
+    await expect(drawing).toBeInViewport({ ratio: 0.9 });
+    // a key goes from row to row, and none of them lies under the drawing
+    for (const one of [scale, ...(await less.all()).reverse()]) {
+      await one.focus();
+      const [high, low] = [await one.boundingBox(), await drawing.boundingBox()];
+      expect(high?.y).toBeGreaterThanOrEqual((low?.y ?? NaN) + (low?.height ?? NaN) - 1);
+      await expect(one).toBeInViewport({ ratio: 1 });
+    }
+  });
 });

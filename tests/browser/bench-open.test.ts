@@ -37,7 +37,9 @@ test('every ready section opens, is drawn and is judged, and undo brings the fir
       'd',
       /^M/,
     );
-    expect(await page.locator('.checks li').count(), name).toBeGreaterThan(5);
+    const rows = await page.locator('.checks .what').allInnerTexts();
+    expect(rows.length, name).toBeGreaterThan(5);
+    expect(new Set(rows).size, `${name}: rows of one name`).toBe(rows.length);
     await expect(overallOf(page), name).not.toHaveText('Not assessed');
   }
   for (const name of names) await test.step(`undo ${name}`, () => page.keyboard.press('Control+z'));

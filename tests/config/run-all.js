@@ -1,11 +1,11 @@
 /**
- * `npm test`: every check of the house, one after the other, each with its time and result, and
+ * `npm test`: every check of the house, each with its time and result, and
  * at the end how many tests passed and failed. All steps run even when one fails, so that one run
  * shows everything; a failed check that counts no tests counts as one failure.
  *
  * `node tests/config/run-all.js types lint` runs the named steps only.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
@@ -15,11 +15,12 @@ const BROWSER_REPORT = '.cache/browser-tests.json';
 
 const STEPS = [
   { name: 'messages', command: 'npm run messages --silent' },
-  { name: 'types', command: 'npm run types --silent' },
-  { name: 'svelte', command: 'npm run svelte --silent' },
-  { name: 'lint', command: 'npm run lint --silent' },
-  { name: 'format', command: 'npm run format --silent' },
-  { name: 'unused', command: 'npm run unused --silent' },
+  // The longest first: of these, two run at a time.
+  { name: 'lint', command: 'npm run lint --silent', beside: true },
+  { name: 'svelte', command: 'npm run svelte --silent', beside: true },
+  { name: 'types', command: 'npm run types --silent', beside: true },
+  { name: 'format', command: 'npm run format --silent', beside: true },
+  { name: 'unused', command: 'npm run unused --silent', beside: true },
   {
     name: 'unit, published, oracle, property',
     command: `npx vitest run --coverage --reporter=default --reporter=json --outputFile.json=${UNIT_REPORT}`,
@@ -35,12 +36,22 @@ const STEPS = [
   },
 ];
 
-/** Runs one step and gives its counts; its output goes straight to the terminal. */
-function run({ name, command, report, count }) {
+/** Runs a command: with the terminal to itself, or heard out first where another runs beside it. */
+function finished(command, beside) {
+  const stdio = beside ? ['ignore', 'pipe', 'pipe'] : 'inherit';
+  const child = spawn(command, { cwd: root, shell: true, stdio });
+  let said = '';
+  child.stdout?.on('data', (part) => (said += part));
+  child.stderr?.on('data', (part) => (said += part));
+  return new Promise((resolve) => child.on('close', (status) => resolve({ status, said })));
+}
+
+/** Runs one step and gives its counts. */
+async function run({ name, command, report, count, beside }) {
   if (report) rmSync(root + report, { force: true });
-  console.log(`\n── ${name} ── ${command}`);
+  if (!beside) console.log(`\n── ${name} ── ${command}`);
   const start = process.hrtime.bigint();
-  const { status } = spawnSync(command, { cwd: root, shell: true, stdio: 'inherit' });
+  const { status, said } = await finished(command, beside);
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
   const ok = status === 0;
   const counted =
@@ -48,15 +59,34 @@ function run({ name, command, report, count }) {
       ? count(JSON.parse(readFileSync(root + report, 'utf8')))
       : { passed: 0, failed: 0 };
   if (!ok && counted.failed === 0) counted.failed = 1;
+  if (beside) console.log(`\n── ${name} ── ${command}\n${said.trimEnd()}`);
   console.log(`── ${name}: ${ok ? 'ok' : 'FAILED'}, ${seconds.toFixed(1)} s`);
   return { name, ok, seconds, ...counted };
+}
+
+/** Runs steps in their order; those that may run beside others, as many at a time as there are hands. */
+async function runAll(steps, hands = 2) {
+  const results = [];
+  const waiting = [...steps];
+  while (waiting.length > 0) {
+    const alone = waiting.findIndex(({ beside }) => !beside);
+    const together = waiting.splice(0, alone === -1 ? waiting.length : Math.max(1, alone));
+    const hand = async () => {
+      for (let step = together.shift(); step !== undefined; step = together.shift())
+        results.push(await run(step));
+    };
+    await Promise.all(Array.from({ length: hands }, hand));
+  }
+  return results;
 }
 
 const asked = process.argv.slice(2);
 const steps = STEPS.filter(
   ({ name }) => asked.length === 0 || asked.some((word) => name.includes(word)),
 );
-const results = steps.map(run);
+const start = process.hrtime.bigint();
+const results = await runAll(steps);
+const total = Number(process.hrtime.bigint() - start) / 1e9;
 
 const sum = (pick) => results.reduce((total, result) => total + pick(result), 0);
 console.log('\nstep                                   result   seconds  passed  failed');
@@ -70,6 +100,6 @@ for (const { name, ok, seconds, passed, failed } of results)
       String(failed).padStart(7),
     ].join(' '),
   );
-console.log(`total ${sum((r) => r.seconds).toFixed(0)} s\n`);
+console.log(`total ${total.toFixed(0)} s\n`);
 console.log(`${sum((r) => r.passed)} passed, ${sum((r) => r.failed)} failed`);
 process.exitCode = results.every(({ ok }) => ok) ? 0 : 1;

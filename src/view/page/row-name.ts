@@ -53,4 +53,4 @@ export function namedChecks(
 }
 
 const isNamedAlike = (one: Check, other: Check | undefined): boolean =>
-  other !== undefined && one.id === other.id && one.sense === other.sense && isNamesake(one, other);
+  other?.id === one.id && other.sense === one.sense && isNamesake(one, other);

@@ -38,22 +38,23 @@ export interface DrawnDimensions {
   readonly dimensions: readonly DrawnDimension[];
   /** extension lines of all dimensions that aren't lit, by tone */
   readonly extensions: Readonly<Record<Tone, string>>;
-  /** those of dimensions that are lit */
+  /** those of dimensions that are lit, and a ring where what is pointed at is nothing */
   readonly litExtensions: Readonly<Record<Tone, string>>;
   readonly clearLines: string;
   readonly clearBoxes: string;
   readonly cuts: string;
 }
 
-/** The placed dimensions as they are drawn, with the paper cleared for them. */
+/** The placed dimensions as they are drawn, with the paper cleared for them, and what else is lit. */
 export function drawnDimensions(
   placed: readonly Placed[],
   lettering: Lettering,
   sheet: Pick<DrawingSheet, 'outline' | 'weldFrom'>,
+  lit: string,
 ): DrawnDimensions {
   let [clearLines, clearBoxes] = ['', ''];
   const extensions = { plain: '', refer: '', reject: '' };
-  const litExtensions = { plain: '', refer: '', reject: '' };
+  const litExtensions = { plain: lit, refer: '', reject: '' };
   const dimensions = placed.map((one): DrawnDimension => {
     const { request, placement } = one;
     const { box, wording } = placement;
@@ -158,7 +159,7 @@ function dotPath(at: Point): string {
 }
 
 /** A full circle round a point. */
-function ringPath({ x, y }: Point, r: number): string {
+export function ringPath({ x, y }: Point, r: number): string {
   const side = (at: number): string => `${written(at)} ${written(y)}`;
   return `M${side(x - r)}A${r} ${r} 0 0 1 ${side(x + r)}A${r} ${r} 0 0 1 ${side(x - r)}Z`;
 }

@@ -1,5 +1,4 @@
-import type { Contour, Point } from '../../geometry/index.ts';
-import { contourLength, pointAtLength } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import type { Section } from '../../joint/index.ts';
 import type { Check } from '../../limits/index.ts';
 import type { MeasurementId, Measurements } from '../../measure/index.ts';
@@ -26,8 +25,10 @@ import type { DrawingSheet } from './drawing-sheet.ts';
 import { type DrawingFoot, drawingFoot } from './drawing-foot.ts';
 import type { Dimensioning } from './dimension-kind.svelte.ts';
 import { fitAt, fitView } from './fit-view.ts';
+import { heldContours, heldNote } from './held-outline.ts';
 import { type LabelBox, uprightBox } from './label-box.ts';
 import { addLines, type Lines } from './lines.ts';
+import { litPlace } from './lit-place.ts';
 import { otherDimensions } from './other-dimensions.ts';
 import { flattenInto, pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
@@ -88,7 +89,7 @@ export interface Scene {
   readonly held: string;
   readonly dimensions: readonly DrawnDimension[];
   readonly extensions: Readonly<Record<Tone, string>>;
-  /** those of dimensions that are pointed at */
+  /** those of what is pointed at */
   readonly litExtensions: Readonly<Record<Tone, string>>;
   /** paper cleared of hatch round what stands on base metal: strokes and boxes */
   readonly clearLines: string;
@@ -104,7 +105,6 @@ export interface Scene {
   readonly places: LayoutBefore['places'];
 }
 
-const HELD_RANK = 65;
 /** Half the side of the square that labels keep off a handle, px. */
 const HANDLE_ROOM = 7;
 
@@ -161,7 +161,7 @@ export function composeScene(input: SceneInput): Scene {
     addLines(thin, placement.extensions);
   }
   const taken = { outline: lines.outline, labels, lines: thin };
-  const drawn = drawnDimensions(layout.placed, lettering, lines);
+  const drawn = drawnDimensions(layout.placed, lettering, lines, litPlace(input, view));
   return {
     view,
     sheet,
@@ -227,33 +227,4 @@ function columnOf({ kind, face }: Section, view: View): number | null {
 
 function handleRoom({ x, y }: Point): LabelBox {
   return uprightBox(x, y, 2 * HANDLE_ROOM, 2 * HANDLE_ROOM);
-}
-
-/** Words for a held outline, with a leader to it. */
-function heldNote({ held }: SceneInput, view: View): readonly DimensionRequest[] {
-  const bead = held?.section.face.bead ?? null;
-  if (held === null || bead === null) return [];
-  const { point } = pointAtLength(bead, contourLength(bead) * 0.34);
-  const { normal } = held.section.face.surfaces[0];
-  return [
-    {
-      asked: {
-        key: 'held',
-        names: [held.label],
-        value: '',
-        tone: 'plain',
-        lit: false,
-        rank: HELD_RANK,
-        figure: '',
-      },
-      kind: 'note',
-      at: toPx(view, point),
-      towards: { x: normal.x, y: -normal.y },
-    },
-  ];
-}
-
-/** What is kept of a held section: the outline of its face and of its root. */
-function heldContours({ face, root }: Section): readonly Contour[] {
-  return [face.bead, root?.bead ?? null].flatMap((bead) => (bead === null ? [] : [bead]));
 }
