@@ -63,6 +63,8 @@ export default defineConfig({
       thresholds: { branches: 95 },
     },
     setupFiles: [here('./tests/config/same-draws.ts')],
+    // Left to itself it keeps one core free: of two, half.
+    maxWorkers: '100%',
     // A guard against a hang, not a measure: a property on a busy machine takes its time.
     testTimeout: 60_000,
     projects: [

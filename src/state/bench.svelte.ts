@@ -121,6 +121,10 @@ export class BenchSession {
     const { joint, sheet, held } = this.#history.present;
     return joint !== this.joint || sheet !== this.#sheet || held !== this.#held;
   }
+  /** whether there is something to tell the person */
+  get hasNotice(): boolean {
+    return this.notice !== null || this.unreadable !== null;
+  }
   get canUndo(): boolean {
     return this.#history.past.length > 0;
   }

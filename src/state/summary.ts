@@ -1,4 +1,4 @@
-import type { Check } from '../limits/index.ts';
+import type { Check, Overall } from '../limits/index.ts';
 import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
 
@@ -14,9 +14,19 @@ export function summarise(measurements: Measurements): readonly Message[] {
   return [sentence('bench_summary_plates', { t1: mm(read('t1')), t2: mm(read('t2')) }), ...shape];
 }
 
-/** What rejects it, in at most two sentences. */
-export const rejectsInWords = (rejected: readonly Check[]): readonly Message[] =>
-  rejected.slice(0, 2).map(overLimit);
+/** What rejects it, in at most two sentences, what decides first; what two rows reject for one reason is said once. */
+export function rejectsInWords({ decides, rejected }: Overall): readonly Message[] {
+  const first = decides?.call === 'reject' ? decides : rejected[0];
+  if (first === undefined) return [];
+  const other = rejected.find((check) => !sameReason(check, first));
+  return (other === undefined ? [first] : [first, other]).map(overLimit);
+}
+
+/** One quantity out on one side: by the job sheet and by the limit set, for example. */
+const sameReason = (one: Check, other: Check): boolean =>
+  one.sense === other.sense &&
+  one.name.key === other.name.key &&
+  one.name.values?.['side'] === other.name.values?.['side'];
 
 /** What tells this section from its neighbours, plates left out. */
 export function shapeOf(measurements: Measurements): readonly Message[] {

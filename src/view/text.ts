@@ -70,11 +70,10 @@ export function text(message: Message, reading: Reading, brief = false): string 
   // Not fetched yet, or no sentence at all: then the key shows, better than a blank. A test forbids it.
   if (sentence === null) return rest === null ? '…' : message.key;
   if (typeof sentence === 'string') return sentence;
-  if (message.values === undefined) return sentence();
+  const { values = {} } = message;
   const words: Record<string, string | number> = {};
-  for (const [name, value] of Object.entries(message.values))
-    words[name] = word(value, reading, brief);
-  return isUntold(message.values, words, reading)
+  for (const [name, value] of Object.entries(values)) words[name] = word(value, reading, brief);
+  return isUntold(values, words, reading)
     ? text(message, { ...reading, decimals: (reading.decimals ?? 1) + 1 }, brief)
     : sentence(words);
 }

@@ -64,18 +64,23 @@ test.describe('on a phone', () => {
     await expect(list(page)).toContainText('Melted base metal');
   });
 
-  test('a slider low in its group moves a drawing that is in sight, by thumb and by key', async ({
+  test('a slider low in its group moves a drawing in sight, and nothing that has the focus lies under it', async ({
     page,
   }) => {
     await openBench(page);
     await page.getByRole('button', { name: 'Flaws', exact: true }).tap();
     const drawing = page.locator('svg.section');
-    const scale = page.locator('.list input[type=range]').last();
-    const less = page.locator('.list').getByRole('button', { name: /, less$/ });
-    await scale.scrollIntoViewIfNeeded();
+    const scale = page.locator('.list input[type=range][aria-label="Overlap, toe 1"]');
+    const less = page.locator('.held, .list').getByRole('button', { name: /, less$/ });
+    const tabs = page.locator('.tabs').getByRole('button');
+    await scale.focus();
+    const outline = drawing.locator('.drawn-outline').first();
+    const before = await outline.getAttribute('d');
+    await page.keyboard.press('PageUp');
+    await expect(outline).not.toHaveAttribute('d', before ?? '');
     await expect(drawing).toBeInViewport({ ratio: 0.9 });
-    // a key goes from row to row, and none of them lies under the drawing
-    for (const one of [scale, ...(await less.all()).reverse()]) {
+    // from the lowest up, as Shift+Tab goes
+    for (const one of [scale, ...(await less.all()).reverse(), ...(await tabs.all())]) {
       await one.focus();
       const [high, low] = [await one.boundingBox(), await drawing.boundingBox()];
       expect(high?.y).toBeGreaterThanOrEqual((low?.y ?? NaN) + (low?.height ?? NaN) - 1);

@@ -75,3 +75,18 @@ test('pointing at a row, or focusing it, lights its witness on the drawing', asy
   await rowOf(page, 'Leg 1').focus();
   await expect(lit.first()).toBeAttached();
 });
+
+test('rows out of sight are counted anew when one is opened, and those out of limit are told', async ({
+  page,
+}) => {
+  await openBench(page);
+  await openReady(page, 'Undercut at toe 2');
+  const more = page.getByRole('button', { name: /more below/ });
+  // the row that rejects is the sheet’s fourteenth
+  await expect(more).toHaveText(/^(\d+) more below, 1 of them out of limit$/);
+  const below = async (): Promise<number> => parseInt(await more.innerText(), 10);
+  const before = await below();
+  await rowOf(page, 'Leg 1 required').click();
+  await expect(page.locator('.working')).toBeVisible();
+  await expect.poll(below).toBeGreaterThan(before);
+});

@@ -41,26 +41,29 @@ function finished(command, beside) {
   const stdio = beside ? ['ignore', 'pipe', 'pipe'] : 'inherit';
   const child = spawn(command, { cwd: root, shell: true, stdio });
   let said = '';
-  child.stdout?.on('data', (part) => (said += part));
-  child.stderr?.on('data', (part) => (said += part));
-  return new Promise((resolve) => child.on('close', (status) => resolve({ status, said })));
+  for (const stream of [child.stdout, child.stderr])
+    stream?.setEncoding('utf8').on('data', (part) => (said += part));
+  return new Promise((resolve) => {
+    child.on('error', ({ message }) => resolve({ end: message, said }));
+    child.on('close', (status, signal) => resolve({ end: signal ?? status, said }));
+  });
 }
 
 /** Runs one step and gives its counts. */
 async function run({ name, command, report, count, beside }) {
   if (report) rmSync(root + report, { force: true });
-  if (!beside) console.log(`\n── ${name} ── ${command}`);
+  console.log(`\n── ${name} ── ${command}${beside ? ' … begun' : ''}`);
   const start = process.hrtime.bigint();
-  const { status, said } = await finished(command, beside);
+  const { end, said } = await finished(command, beside);
   const seconds = Number(process.hrtime.bigint() - start) / 1e9;
-  const ok = status === 0;
+  const ok = end === 0;
   const counted =
     report && existsSync(root + report)
       ? count(JSON.parse(readFileSync(root + report, 'utf8')))
       : { passed: 0, failed: 0 };
   if (!ok && counted.failed === 0) counted.failed = 1;
   if (beside) console.log(`\n── ${name} ── ${command}\n${said.trimEnd()}`);
-  console.log(`── ${name}: ${ok ? 'ok' : 'FAILED'}, ${seconds.toFixed(1)} s`);
+  console.log(`── ${name}: ${ok ? 'ok' : `FAILED (${end})`}, ${seconds.toFixed(1)} s`);
   return { name, ok, seconds, ...counted };
 }
 
@@ -84,6 +87,12 @@ const asked = process.argv.slice(2);
 const steps = STEPS.filter(
   ({ name }) => asked.length === 0 || asked.some((word) => name.includes(word)),
 );
+if (steps.length === 0) {
+  console.error(
+    `No step is called ${asked.join(' or ')}: ${STEPS.map(({ name }) => name).join('; ')}.`,
+  );
+  process.exit(2);
+}
 const start = process.hrtime.bigint();
 const results = await runAll(steps);
 const total = Number(process.hrtime.bigint() - start) / 1e9;

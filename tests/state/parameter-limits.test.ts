@@ -160,10 +160,30 @@ describe('the section in words', () => {
 
   it('says what rejects, two of them at most', () => {
     const { overall } = fillet();
-    expect(rejectsInWords(overall.rejected).map(({ key }) => key)).toEqual(['bench_summary_over']);
-    const many = [...overall.rejected, ...overall.rejected, ...overall.rejected];
-    expect(rejectsInWords(many)).toHaveLength(2);
-    expect(rejectsInWords([])).toEqual([]);
+    expect(rejectsInWords(overall).map(({ key }) => key)).toEqual(['bench_summary_over']);
+    const [undercut] = overall.rejected;
+    if (undercut === undefined) throw new Error('an undercut out of limit');
+    const named = (key: string) => ({ ...undercut, name: { key } });
+    const [one, two, three] = [named('one'), named('two'), named('three')];
+    const rejected = [one, two, three];
+    const said = (decides: Check | null): readonly unknown[] =>
+      rejectsInWords({ ...overall, rejected, decides }).map(({ values }) => values?.['name']);
+    expect(said(one)).toEqual([one.name, two.name]);
+    // what decides stands first, as it does beside the call
+    expect(said(three)).toEqual([three.name, one.name]);
+    expect(rejectsInWords({ ...overall, rejected: [], decides: null })).toEqual([]);
+  });
+
+  it('says once what sheet and limit set reject for one reason, and twice what is out on both sides', () => {
+    const { overall } = fillet();
+    const [undercut] = overall.rejected;
+    if (undercut === undefined) throw new Error('an undercut out of limit');
+    const said = (...rejected: readonly Check[]) => rejectsInWords({ ...overall, rejected });
+    const bySheet = { ...undercut, id: 'sheet', limit: 0.4 };
+    expect(said(undercut, bySheet)).toHaveLength(1);
+    expect(said(undercut, { ...bySheet, sense: 'min' as const })).toHaveLength(2);
+    const other = { ...bySheet, name: { ...undercut.name, values: { side: 1 } } };
+    expect(said(undercut, bySheet, other)).toHaveLength(2);
   });
 
   it.each([

@@ -53,4 +53,7 @@ export function namedChecks(
 }
 
 const isNamedAlike = (one: Check, other: Check | undefined): boolean =>
-  other?.id === one.id && other.sense === one.sense && isNamesake(one, other);
+  other?.id === one.id &&
+  other.sense === one.sense &&
+  isOfSheet(one) === isOfSheet(other) &&
+  isNamesake(one, other);

@@ -6,6 +6,7 @@ import { type AllowedBand, allowedBandOf, type BandDrawing } from './allowed-ban
 import type { CallDrawing } from './call-drawing.ts';
 import type { SceneWords } from './dimension-context.ts';
 import type { Dimensioning } from './dimension-kind.svelte.ts';
+import { litPlace } from './lit-place.ts';
 import { pathOf } from './outline-path.ts';
 import { composeScene, type Scene } from './scene.ts';
 import type { BarLength } from './scale-bar.ts';
@@ -58,6 +59,7 @@ export function answeredScene(
     },
     band: allowedBandOf(checks, measurements),
     lit: measurement,
+    litPlace,
     told: new Set([known.plate === 0 ? 't1' : 't2']),
     held: null,
     kept: known.points,

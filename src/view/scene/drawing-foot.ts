@@ -15,7 +15,7 @@ export interface DrawingFoot {
 
 const SIZE = { bench: 13, phone: 12, presenting: 24 } as const;
 /** Most of the sheet's width that the bar may take. */
-const BAR_SHARE = { bench: 0.25, phone: 0.3, presenting: 0.25 } as const;
+const BAR_SHARE = { bench: 0.25, phone: 0.2, presenting: 0.25 } as const;
 /** Between bar and words, and between the words at either end, px. */
 const GAP = 8;
 const APART = 16;

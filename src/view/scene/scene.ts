@@ -28,7 +28,7 @@ import { fitAt, fitView } from './fit-view.ts';
 import { heldContours, heldNote } from './held-outline.ts';
 import { type LabelBox, uprightBox } from './label-box.ts';
 import { addLines, type Lines } from './lines.ts';
-import { litPlace } from './lit-place.ts';
+import type { LitPlace } from './lit-place.ts';
 import { otherDimensions } from './other-dimensions.ts';
 import { flattenInto, pathOf } from './outline-path.ts';
 import { plateCuts } from './plate-cuts.ts';
@@ -52,6 +52,8 @@ export interface SceneInput {
   readonly band: AllowedBand | null;
   /** what is pointed at among the checks or measurements */
   readonly lit: Check['measurement'] | null;
+  /** how the place of what is pointed at and is nothing is ringed; not at all until it is here */
+  readonly litPlace?: LitPlace | undefined;
   /** what stands on the drawing already, beside its dimensions */
   readonly told?: ReadonlySet<MeasurementId>;
   readonly held: { readonly section: Section; readonly label: string } | null;
@@ -161,7 +163,12 @@ export function composeScene(input: SceneInput): Scene {
     addLines(thin, placement.extensions);
   }
   const taken = { outline: lines.outline, labels, lines: thin };
-  const drawn = drawnDimensions(layout.placed, lettering, lines, litPlace(input, view));
+  const drawn = drawnDimensions(
+    layout.placed,
+    lettering,
+    lines,
+    input.litPlace?.(input, view) ?? '',
+  );
   return {
     view,
     sheet,

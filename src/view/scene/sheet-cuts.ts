@@ -6,6 +6,8 @@ import type { View } from './view-transform.ts';
 
 /** What of lines that belong to no metal lies on the sheet: they end where a plate's view breaks off. */
 export function onSheet(lines: Contour, view: View, sheet: Sheet): Contour {
+  // most joints have no flaw to limit
+  if (lines.length === 0) return lines;
   const { low, high } = frameOf(view, sheet);
   const cuts: readonly Cut[] = [
     { at: low, away: { x: -1, y: 0 } },

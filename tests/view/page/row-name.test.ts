@@ -70,8 +70,11 @@ it('names a list anew when a row goes, changes sides or comes from elsewhere', (
   expect(namedChecks([first], both)[0]?.name).toEqual(opening);
   const sides = namedChecks([first, row('most', 'min', opening)], both);
   expect(sides.map((one) => one.name)).toEqual([opening, opening]);
-  const ofSheet = namedChecks([first, row('sheetMost', 'min', opening, 'sheet')], both);
+  // the same row in all but where it comes from
+  const ofSheet = namedChecks([first, row('most', 'min', opening, 'sheet')], sides);
   expect(ofSheet.map((one) => one.name.key)).toEqual(['bench_row_by_set', 'bench_row_by_sheet']);
+  const another = namedChecks([first, row('mean', 'max', opening)], sides);
+  expect(another.map((one) => one.name)).toEqual([least, most]);
   const other = namedChecks([first, row('most', 'max', { key: 'scene_rootface' })], both);
   expect(other.map((one) => one.name.key)).toEqual(['scene_rootopening', 'scene_rootface']);
 });

@@ -35,16 +35,44 @@ describe('Who points at a quantity that is nothing is shown', () => {
       [0, 8],
     ]);
     expect(rings(tee(), 'rootGap')).toEqual([[0, 0]]);
+    expect(rings(tee(), 'throatPenetration')).toEqual([[0, 0]]);
   });
 
   test('a butt weld’s root toes, and before welding its groove edges', () => {
-    // 12 mm plates, their faces at y = 12 and their roots at 0
-    const [one, two] = rings(butt(), 'rootConcavity');
-    expect([one?.[1], two?.[1]]).toEqual([0, 0]);
-    expect((two?.[0] ?? NaN) - (one?.[0] ?? NaN)).toBeGreaterThan(0);
-    expect(rings(butt(), 'incompletePenetration')).toEqual([one, two]);
-    const edges = rings(butt({ stage: 'fitUp' }), 'misalignment');
-    expect(edges.map(([, y]) => y)).toEqual([12, 12]);
+    // opening 2, root bead 1 past each edge; bevels of 30° over 10.5 of 12 mm: 1 + 10.5 tan 30° = 7.06
+    expect(rings(butt(), 'rootConcavity')).toEqual([
+      [-2, 0],
+      [2, 0],
+    ]);
+    expect(rings(butt({ stage: 'fitUp' }), 'angularMisalignment')).toEqual([
+      [expect.closeTo(-7.06, 2), 12],
+      [expect.closeTo(7.06, 2), 12],
+    ]);
+  });
+
+  test('the root faces that could have stayed unfused, at mid-wall where both sides are welded', () => {
+    expect(rings(butt(), 'incompletePenetration')).toEqual([
+      [-1, 0],
+      [1, 0],
+    ]);
+    // 20 mm, root face 1.5 in the middle: it begins at 9.25
+    const [one, two] = rings(
+      butt({ preparation: 'doubleV', t1: 20, t2: 20 }),
+      'incompletePenetration',
+    );
+    expect([one, two]).toEqual([
+      [-1, 9.25],
+      [1, 9.25],
+    ]);
+  });
+
+  test('the point itself where a length of nothing was measured, and none of a negative length', () => {
+    expect(rings(butt({ stage: 'fitUp' }), 'misalignment')).toHaveLength(1);
+    expect(rings(butt({ offset: -1 }), 'misalignment')).toEqual([]);
+    // of an area of nothing there is no place
+    expect(
+      rings(butt({ stage: 'fitUp', preparation: 'square', rootOpening: 0 }), 'grooveArea'),
+    ).toEqual([]);
   });
 
   test('nothing more where a dimension shows it, and nothing where nothing is pointed at', () => {
@@ -56,8 +84,11 @@ describe('Who points at a quantity that is nothing is shown', () => {
   });
 
   test('on the drawing, as what is lit', () => {
-    const lit = composeScene(sceneOf(tee(), { lit: 'undercut1' })).litExtensions.plain;
-    expect(lit).toMatch(/^M[\d. ]+A13 13 .*Z$/);
-    expect(composeScene(sceneOf(tee())).litExtensions.plain).toBe('');
+    const lit = composeScene(sceneOf(tee(), { lit: 'undercut1', litPlace })).litExtensions.plain;
+    expect(lit).toMatch(/^M[\d. ]+A13 13 [^M]*Z$/);
+    // between two ends a line: the face lies there
+    const face = composeScene(sceneOf(tee({ convexity: 1 }), { lit: 'concavity', litPlace }));
+    expect(face.litExtensions.plain).toMatch(/Z(M[\d. ]+A13 13 [^M]*Z)M[\d. ]+L[\d. ]+$/);
+    expect(composeScene(sceneOf(tee(), { litPlace })).litExtensions.plain).toBe('');
   });
 });
