@@ -1,6 +1,7 @@
 import type { Check, Overall } from '../limits/index.ts';
 import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message, MessageValue } from '../units/index.ts';
+import { isNamesake } from './namesake.ts';
 
 /** Smaller than a person reads off a section; said as none. */
 const NOTHING = 0.05;
@@ -24,9 +25,7 @@ export function rejectsInWords({ decides, rejected }: Overall): readonly Message
 
 /** One quantity out on one side: by the job sheet and by the limit set, for example. */
 const sameReason = (one: Check, other: Check): boolean =>
-  one.sense === other.sense &&
-  one.name.key === other.name.key &&
-  one.name.values?.['side'] === other.name.values?.['side'];
+  one.sense === other.sense && isNamesake(one, other);
 
 /** What tells this section from its neighbours, plates left out. */
 export function shapeOf(measurements: Measurements): readonly Message[] {

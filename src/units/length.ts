@@ -65,11 +65,13 @@ export function parseLength(text: string, unit: 'mm' | 'in'): ParsedLength {
   if (plain === '') return failed('units_nothing_typed');
   const { sign, rest } = splitSign(plain);
   const word = unitWord.exec(rest);
+  const figure = word?.[1] ?? '';
   const written = word === null ? undefined : unitWords.get(word[2] ?? '');
-  if (word !== null && written === undefined) {
-    return failed('units_unknown_length_unit', { unit: word[2] ?? '' });
+  // a word with no figure before it is no length, whatever unit was meant
+  if (figure !== '' && written === undefined) {
+    return failed('units_unknown_length_unit', { unit: word?.[2] ?? '' });
   }
-  const read = readNumber(word === null ? rest : (word[1] ?? ''));
+  const read = readNumber(figure === '' ? rest : figure);
   if (!read.ok) return read;
   if (read.number.form === 'decimal')
     return decimalLength(sign * read.number.value, written ?? unit);

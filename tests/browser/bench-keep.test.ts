@@ -29,20 +29,6 @@ test.describe('a permalink', () => {
   });
 });
 
-test.describe('without the network', () => {
-  test.use({ expectedErrors: [/Failed to (load|fetch)/] });
-
-  test('a message that can’t be fetched takes no room from the drawing, and says that it is missing', async ({
-    page,
-  }) => {
-    await page.route(/Notice/, (route) => route.abort());
-    await openBench(page, '#bench=garbage');
-    await expect(page.getByRole('alert')).toBeVisible();
-    const drawing = await page.locator('svg.section').boundingBox();
-    expect(drawing?.height).toBeGreaterThan(300);
-  });
-});
-
 /** What a link may hold that is no bench: each has to be told, and to change nothing. */
 const badLinks = {
   'cut short': '#bench=eyJ2ZXJzaW9uIjoxLCJqb2ludCI6ey',

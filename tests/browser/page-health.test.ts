@@ -1,3 +1,4 @@
+import { openBench } from './bench-page.ts';
 import { expect, test } from './harness.ts';
 import { POLICY } from '../config/content-security-policy.ts';
 
@@ -41,4 +42,18 @@ test('the favicon and every other file the page asks for is there', async ({ pag
   const icon = await page.request.get('./favicon.svg');
   expect(icon.headers()['content-type']).toContain('image/svg+xml');
   expect(missing).toEqual([]);
+});
+
+test.describe('without the network', () => {
+  test.use({ expectedErrors: [/Failed to (load|fetch)/] });
+
+  test('a message that can’t be fetched takes no room from the drawing, and says that it is missing', async ({
+    page,
+  }) => {
+    await page.route(/Notice/, (route) => route.abort());
+    await openBench(page, '#bench=garbage');
+    await expect(page.getByRole('alert')).toBeVisible();
+    const drawing = await page.locator('svg.section').boundingBox();
+    expect(drawing?.height).toBeGreaterThan(300);
+  });
 });

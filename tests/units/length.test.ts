@@ -106,7 +106,10 @@ describe('reading a length', () => {
   it('says what is wrong with a text that is no length', () => {
     expect(refusal('')).toBe('units_nothing_typed');
     expect(refusal('   ')).toBe('units_nothing_typed');
-    expect(refusal('seven')).toBe('units_unknown_length_unit');
+    expect(refusal('seven')).toBe('units_not_a_number');
+    expect(parseLength('-abc', 'mm')).toMatchObject({
+      message: { key: 'units_not_a_number', values: { text: 'abc' } },
+    });
     expect(refusal('7 cm')).toBe('units_unknown_length_unit');
     expect(refusal('7..5')).toBe('units_not_a_number');
     expect(refusal('1,234.5')).toBe('units_not_a_number');

@@ -1,10 +1,7 @@
 import type { Check } from '../../limits/index.ts';
+import { isNamesake } from '../../state/namesake.ts';
 import { steadyList } from '../../state/steady.ts';
 import type { Message } from '../../units/index.ts';
-
-/** Whether two checks are of one quantity by name; of unequal plates each is put to one plate. */
-const isNamesake = (one: Check, other: Check): boolean =>
-  other.name.key === one.name.key && other.name.values?.['side'] === one.name.values?.['side'];
 
 const isOfSheet = ({ source }: Check): boolean => source.status === 'sheet';
 
