@@ -9,6 +9,8 @@ import { expect, test } from '../browser/harness.ts';
 import { median, percentile } from './statistics.js';
 
 const ROUNDS = 24;
+/** The same with every event painted before the next takes thirty times as long. */
+const PACED_ROUNDS = 10;
 /** Sweeps before the clock: a hand that has been at it for a while, code compiled as far as it will be. */
 const WARM_UP = 12;
 const THROTTLE = 4;
@@ -23,10 +25,10 @@ interface Recording {
 
 /** What page-side.js puts on the window. */
 interface SweepBench {
-  timeSweep: () => Promise<number[]>;
+  timeSweep: (paced?: boolean) => Promise<number[]>;
   record: () => Promise<Recording>;
   become: (recording: Recording) => void;
-  timeReplay: (recording: Recording) => number[];
+  timeReplay: (recording: Recording, paced?: boolean) => Promise<number[]>;
 }
 
 declare global {
@@ -36,7 +38,16 @@ declare global {
   }
 }
 
+interface Rounds {
+  readonly sweeps: number[];
+  readonly replays: number[];
+  readonly ratios: number[];
+}
+
 const sum = (times: readonly number[]): number => times.reduce((total, time) => total + time, 0);
+
+const spread = (ratios: readonly number[]): string =>
+  `${median(ratios).toFixed(2)} (${ratios.map((ratio) => ratio.toFixed(2)).join(' ')})`;
 
 /** Brings a tab to the front and waits until it has been painted there: what that costs is no event's. */
 async function bringToFront(page: Page): Promise<void> {
@@ -64,28 +75,36 @@ test('one slider event, from input to a laid-out page', async ({ page, context }
   );
   await copy.goto('./copy', { waitUntil: 'networkidle' });
   await copy.evaluate((found) => (window.recording = found), recording);
-  const replay = async (): Promise<number[]> => {
+  const replay = async (paced = false): Promise<number[]> => {
     // The rest of a sweep's writes end where it began, except for nodes made on the way: start anew.
     await copy.evaluate(() => window.sweepBench.become(window.recording));
     await bringToFront(copy);
-    return copy.evaluate(() => window.sweepBench.timeReplay(window.recording));
+    return copy.evaluate((pace) => window.sweepBench.timeReplay(window.recording, pace), paced);
   };
   for (let i = 0; i < WARM_UP; i++) await replay();
   expect(await copy.evaluate(() => document.body.innerText), 'the replay ends alike').toBe(
     recording.text,
   );
 
-  const ratios: number[] = [];
-  const sweeps: number[][] = [];
-  const replays: number[][] = [];
-  for (let round = 0; round < ROUNDS; round++) {
-    const inOrder = round % 2 === 0;
-    if (!inOrder) replays.push(await replay());
+  const sweep = async (paced: boolean): Promise<number[]> => {
     await bringToFront(page);
-    sweeps.push(await page.evaluate(() => window.sweepBench.timeSweep()));
-    if (inOrder) replays.push(await replay());
-    ratios.push(sum(sweeps.at(-1) ?? []) / sum(replays.at(-1) ?? []));
-  }
+    return page.evaluate((pace) => window.sweepBench.timeSweep(pace), paced);
+  };
+  /** Rounds of a sweep and a replay in turns, each first as often as the other. */
+  const interleaved = async (rounds: number, paced: boolean): Promise<Rounds> => {
+    const found: Rounds = { sweeps: [], replays: [], ratios: [] };
+    for (let round = 0; round < rounds; round++) {
+      const early = round % 2 === 0 ? null : await replay(paced);
+      const swept = await sweep(paced);
+      const replayed = early ?? (await replay(paced));
+      found.sweeps.push(...swept);
+      found.replays.push(...replayed);
+      found.ratios.push(sum(swept) / sum(replayed));
+    }
+    return found;
+  };
+  const { sweeps, replays, ratios } = await interleaved(ROUNDS, false);
+  const paced = await interleaved(PACED_ROUNDS, true);
 
   const client = await context.newCDPSession(page);
   await client.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
@@ -97,9 +116,12 @@ test('one slider event, from input to a laid-out page', async ({ page, context }
   const writes = sum(recording.events.map((event) => event.length)) / events;
   const figures = [
     `events in a sweep                 ${String(events)}, ${writes.toFixed(0)} writes each`,
-    `event, median of all rounds       ${median(sweeps.flat()).toFixed(2)} ms`,
-    `replay, median of all rounds      ${median(replays.flat()).toFixed(2)} ms`,
-    `median paired ratio, ${String(ROUNDS)} rounds    ${median(ratios).toFixed(2)} (${ratios.map((r) => r.toFixed(2)).join(' ')})`,
+    `event, median of all rounds       ${median(sweeps).toFixed(2)} ms`,
+    `replay, median of all rounds      ${median(replays).toFixed(2)} ms`,
+    `median paired ratio, ${String(ROUNDS)} rounds    ${spread(ratios)}`,
+    `at a hand's pace, each event painted before the next, ${String(PACED_ROUNDS)} rounds:`,
+    `  event, replay, median           ${median(paced.sweeps).toFixed(2)}, ${median(paced.replays).toFixed(2)} ms`,
+    `  median paired ratio             ${spread(paced.ratios)}`,
     `event at ${String(THROTTLE)}x throttle              median ${median(slow).toFixed(1)} ms, p95 ${percentile(slow, 0.95).toFixed(1)} ms`,
   ];
   console.log(`\n${figures.join('\n')}\n`);
