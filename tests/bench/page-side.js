@@ -79,6 +79,10 @@
     const events = [];
     for (const event of sweep()) {
       await drive(event);
+      // The hand moves the thumb of either page, before it says so and whatever comes of it.
+      const [slider, asked] = event;
+      const hand = { do: 'value', node: numbers.get(slider), value: String(asked) };
+      values.set(slider, hand.value);
       const writes = changes.splice(0).flatMap((change) => {
         const { type, target, attributeName: name } = change;
         const node = numbers.get(target);
@@ -102,7 +106,7 @@
           values.set(field, field.value);
           writes.push({ do: 'value', node: numbers.get(field), value: field.value });
         }
-      events.push(writes);
+      events.push([hand, ...writes]);
     }
     observer.disconnect();
     return {

@@ -72,9 +72,7 @@ export function drawnDimensions(
       lit: request.asked.lit,
       caption: request.kind === 'caption',
       line: line + arc + request.asked.figure,
-      heads:
-        placement.heads.map((head) => headPath(head, lettering, request.asked.lit)).join('') +
-        (request.kind === 'note' && placement.lines.length > 0 ? dotPath(request.at) : ''),
+      heads: headsPath(one, lettering),
       origin:
         placement.origin === null || request.kind !== 'running'
           ? ''
@@ -141,6 +139,13 @@ function arcPath({ centre, radius, start, end }: Arc): string {
     `${written(centre.x + radius * Math.cos(angle))} ${written(centre.y + radius * Math.sin(angle))}`;
   const large = end - start > Math.PI ? 1 : 0;
   return `M${at(start)}A${written(radius)} ${written(radius)} 0 ${large} 1 ${at(end)}`;
+}
+
+/** Arrowheads, and the dot of a leader. */
+function headsPath({ request, placement }: Placed, lettering: Lettering): string {
+  let d = '';
+  for (const head of placement.heads) d += headPath(head, lettering, request.asked.lit);
+  return request.kind === 'note' && placement.lines.length > 0 ? d + dotPath(request.at) : d;
 }
 
 /** A filled arrowhead; a lit one is a fifth longer and half as wide again. */
