@@ -142,7 +142,7 @@ describe('a parameter', () => {
     expect(parseParameter('0.5', { unit: 'mm' }, inch)).toEqual({ value: 12.7 });
     expect(parseParameter('30°', { unit: 'deg' }, inch)).toEqual({ value: 30 });
     expect(parseParameter('wide', { unit: 'mm' }, mm)).toMatchObject({
-      problem: { key: 'units_unknown_length_unit' },
+      problem: { key: 'units_not_a_number' },
     });
   });
 
