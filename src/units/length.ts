@@ -67,7 +67,7 @@ export function parseLength(text: string, unit: 'mm' | 'in'): ParsedLength {
   const word = unitWord.exec(rest);
   const figure = word?.[1] ?? '';
   const written = word === null ? undefined : unitWords.get(word[2] ?? '');
-  // a word with no figure before it is no length, whatever unit was meant
+  // a word alone is no figure, whatever unit was meant: that is told below
   if (figure !== '' && written === undefined) {
     return failed('units_unknown_length_unit', { unit: word?.[2] ?? '' });
   }
