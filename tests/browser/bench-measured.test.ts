@@ -79,6 +79,8 @@ test.describe('on a phone', () => {
     await page.keyboard.press('PageUp');
     await expect(outline).not.toHaveAttribute('d', before ?? '');
     await expect(drawing).toBeInViewport({ ratio: 0.9 });
+    // the tabs bear the call
+    await expect(tabs.first()).toBeInViewport({ ratio: 1 });
     // from the lowest up, as Shift+Tab goes
     for (const one of [scale, ...(await less.all()).reverse(), ...(await tabs.all())]) {
       await one.focus();
