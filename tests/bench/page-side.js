@@ -30,9 +30,12 @@
   };
   const layOut = () => document.documentElement.offsetHeight;
 
-  async function drive([slider, value]) {
+  /** One event, the same on either page: the hand moves the thumb and says so, and the page answers. */
+  async function drive([slider, value], answer) {
     slider.valueAsNumber = value;
     slider.dispatchEvent(new Event('input', { bubbles: true }));
+    // The page answers what it hears; the copy hears nothing and is told.
+    answer?.();
     await settled();
     layOut();
   }
@@ -43,17 +46,22 @@
       requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))),
     );
 
-  /** Times a sweep; `paced` lets every event be painted before the next. */
-  async function timeSweep(paced = false) {
+  /** Times events; `paced` lets each be painted before the next. */
+  async function timeEach(events, paced) {
     const times = [];
-    for (const event of sweep()) {
+    for (const { event, answer } of events) {
       const start = performance.now();
-      await drive(event);
+      await drive(event, answer);
       times.push(performance.now() - start);
       if (paced) await painted();
     }
     return times;
   }
+  const timeSweep = (paced = false) =>
+    timeEach(
+      sweep().map((event) => ({ event })),
+      paced,
+    );
 
   const plain = (node, meet) => {
     meet(node);
@@ -79,10 +87,9 @@
     const events = [];
     for (const event of sweep()) {
       await drive(event);
-      // The hand moves the thumb of either page, before it says so and whatever comes of it.
+      // Where the hand has put the thumb; what the page makes of it is a write.
       const [slider, asked] = event;
-      const hand = { do: 'value', node: numbers.get(slider), value: String(asked) };
-      values.set(slider, hand.value);
+      values.set(slider, String(asked));
       const writes = changes.splice(0).flatMap((change) => {
         const { type, target, attributeName: name } = change;
         const node = numbers.get(target);
@@ -106,7 +113,7 @@
           values.set(field, field.value);
           writes.push({ do: 'value', node: numbers.get(field), value: field.value });
         }
-      events.push([hand, ...writes]);
+      events.push({ slider: numbers.get(slider), asked, writes });
     }
     observer.disconnect();
     return {
@@ -162,17 +169,16 @@
   };
 
   /** Replays a recording once; the copy must stand as the recorded page stood before it. */
-  async function timeReplay({ events }, paced = false) {
-    const times = [];
-    for (const writes of events) {
-      const start = performance.now();
-      for (const write of writes) perform[write.do](write);
-      layOut();
-      times.push(performance.now() - start);
-      if (paced) await painted();
-    }
-    return times;
-  }
+  const timeReplay = ({ events }, paced = false) =>
+    timeEach(
+      events.map(({ slider, asked, writes }) => ({
+        event: [nodes[slider], asked],
+        answer: () => {
+          for (const write of writes) perform[write.do](write);
+        },
+      })),
+      paced,
+    );
 
   window.sweepBench = { timeSweep, record, become, timeReplay };
 })();
