@@ -5,25 +5,52 @@ const SURE_AT_FIRST = 80;
 
 type Name = NonNullable<Answer['fault']>;
 
+/** What is highlighted of an answer, as it is kept while the page is away. */
+export interface Highlighted {
+  readonly call: Answer['call'] | null;
+  /** left out while nothing is named */
+  readonly fault?: Answer['fault'];
+  readonly sure: number;
+}
+
 /** An answer in the making: what is highlighted, and can be taken back until the call is made. */
 export class CallDraft {
   readonly #isOpen: () => boolean;
   readonly #choices: () => readonly Fault[];
+  readonly #onchange: () => void;
   call = $state.raw<Answer['call'] | null>(null);
   /** what is named as wrong; undefined while a reject has named nothing */
   fault = $state.raw<Answer['fault'] | undefined>(undefined);
   /** how sure, %: stays from one question to the next */
   sure = $state.raw<number>(SURE_AT_FIRST);
 
-  /** `isOpen`: whether an answer may be changed now; `choices`: the faults that may be named. */
-  constructor(isOpen: () => boolean, choices: () => readonly Fault[]) {
+  /**
+   * `isOpen`: whether an answer may be changed now; `choices`: the faults that may be named; `onchange`:
+   * something else is highlighted.
+   */
+  constructor(isOpen: () => boolean, choices: () => readonly Fault[], onchange: () => void) {
     this.#isOpen = isOpen;
     this.#choices = choices;
+    this.#onchange = onchange;
   }
 
   /** What may be answered to "what is wrong", in the order of the panel and of its keys. */
   get names(): readonly Name[] {
     return [...this.#choices(), 'somethingElse', 'notSure'];
+  }
+
+  /** What is highlighted, to go on from later. */
+  get highlighted(): Highlighted {
+    const { call, fault, sure } = this;
+    return { call, sure, ...(fault === undefined ? {} : { fault }) };
+  }
+
+  /** Goes on from what was highlighted; what can't be answered to this question is passed over. */
+  resume({ call, fault, sure }: Highlighted): void {
+    this.setSure(STEPS_OF_SURE.find((step) => step === sure) ?? SURE_AT_FIRST);
+    if (call === 'accept' || call === 'reject' || call === 'refer') this.mark(call);
+    const named = this.names.find((name) => name === fault);
+    if (call === 'reject' && named !== undefined) this.name(named);
   }
 
   /** The answer, where enough is said to be called: a reject says what is wrong. */
@@ -39,6 +66,7 @@ export class CallDraft {
     if (this.call === call) return this.answer !== null;
     this.call = call;
     this.fault = undefined;
+    this.#onchange();
     return false;
   }
 
@@ -47,6 +75,7 @@ export class CallDraft {
     if (!this.#isOpen()) return;
     this.call = 'reject';
     this.fault = fault;
+    this.#onchange();
   }
 
   /** Names what stands `by` places further down the list than what is named now; round at its ends. */
@@ -58,7 +87,9 @@ export class CallDraft {
   }
 
   setSure(sure: number): void {
-    if (this.#isOpen()) this.sure = sure;
+    if (!this.#isOpen()) return;
+    this.sure = sure;
+    this.#onchange();
   }
 
   /** One step surer, or less sure. */
@@ -70,7 +101,9 @@ export class CallDraft {
 
   /** Takes back what is highlighted. */
   takeBack(): void {
-    if (this.#isOpen()) this.clear();
+    if (!this.#isOpen()) return;
+    this.clear();
+    this.#onchange();
   }
 
   /** Begins the next answer. */

@@ -1,6 +1,7 @@
 import type { JobSheet } from '../limits/index.ts';
 import { ways } from '../quiz/index.ts';
 import type { Answer, CallRecord, LogRecord, QuestionSpec, SkillId, Way } from '../quiz/index.ts';
+import type { Highlighted } from './call-draft.svelte.ts';
 
 /** Calls made in one go. */
 export interface Run {
@@ -17,6 +18,8 @@ export interface KeptRun extends Run {
   readonly version: 1;
   readonly sheet: JobSheet;
   readonly spec: QuestionSpec;
+  /** what was highlighted of the answer to it */
+  readonly answer?: Highlighted;
   /** its summary was shown; left out: it goes on */
   readonly ended?: true;
 }
@@ -50,9 +53,15 @@ export const callName = ({ id }: Run, { seed, skill, view, asked }: QuestionSpec
 /** Whether a kept value is a run as this version keeps it; what another version kept is not gone on with. */
 export function isRun(value: unknown): value is KeptRun {
   if (!isRecord(value) || value['version'] !== 1) return false;
-  const { way, length, spec, sheet } = value;
+  const { way, length, spec, sheet, answer } = value;
   const isLength = length === null || (Number.isInteger(length) && Number(length) > 0);
-  return ways.some((one) => one === way) && isLength && isRecord(spec) && isRecord(sheet);
+  return (
+    ways.some((one) => one === way) &&
+    isLength &&
+    isRecord(spec) &&
+    isRecord(sheet) &&
+    (answer === undefined || isRecord(answer))
+  );
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -14,6 +14,7 @@ import {
   type Way,
 } from '../quiz/index.ts';
 import type { Message } from '../units/index.ts';
+import { AnswerClock } from './answer-clock.svelte.ts';
 import { CallDraft } from './call-draft.svelte.ts';
 import {
   callName,
@@ -40,8 +41,7 @@ export class CallsSession {
   readonly #keeper: CallKeeper;
   readonly #choose: Chooser;
   readonly #world: World;
-  #shownAt = 0;
-  #pausedAt = 0;
+  readonly #answering: AnswerClock;
 
   sheet: JobSheet;
   limits: CompiledLimitSet;
@@ -50,6 +50,7 @@ export class CallsSession {
   readonly draft = new CallDraft(
     () => this.question !== null && this.made === null && !this.paused && !this.writing,
     () => this.question?.choices ?? [],
+    () => this.#keep(),
   );
   /** the call just made and what it comes to; null while a question is open */
   made = $state.raw<{ readonly record: CallRecord; readonly grade: Grade } | null>(null);
@@ -62,8 +63,6 @@ export class CallsSession {
   slipped = $state.raw(false);
   /** the open question was called otherwise in another tab before: that call stands, this one counts for nothing */
   overruled = $state.raw(false);
-  /** the question is put away for a while */
-  paused = $state.raw(false);
   /** a call of an ended run is looked at again */
   reviewing = $state.raw(false);
   /** why no question could be drawn */
@@ -78,6 +77,7 @@ export class CallsSession {
     this.#keeper = keeper;
     this.#choose = choose;
     this.#world = world;
+    this.#answering = new AnswerClock(world.clock);
     this.sheet = on.sheet;
     this.limits = on.limits;
   }
@@ -95,6 +95,7 @@ export class CallsSession {
   );
   /** Whether feedback waits for the end: a test is no lesson. */
   readonly testing = $derived(this.run?.way === 'mixedTest');
+
   start(way: Way, skill: SkillId | null, length: number | null): void {
     this.run = { id: this.#world.name(), way, skill, length };
     this.done = [];
@@ -103,11 +104,11 @@ export class CallsSession {
   }
 
   /**
-   * Goes on with a run that was left: with the very question that was open, with the feedback to the
+   * Goes on with a run that was left: with the very question that was open and what was highlighted, with the feedback to the
    * call that was made on it, or with what the run came to. False where its question can't be drawn any
    * more: by a later program, or because it was kept damaged.
    */
-  resume({ sheet, spec, ended, ...run }: KeptRun): boolean {
+  resume({ sheet, spec, answer, ended, ...run }: KeptRun): boolean {
     this.sheet = sheet;
     this.run = { id: run.id, way: run.way, skill: run.skill, length: run.length };
     this.done = callsIn(this.run, this.#keeper.records);
@@ -117,7 +118,10 @@ export class CallsSession {
     }
     if (!this.#show(spec)) return false;
     const called = this.#calledOn(spec);
-    if (called === undefined) return true;
+    if (called === undefined) {
+      if (answer !== undefined) this.draft.resume(answer);
+      return true;
+    }
     if (this.testing) this.next();
     else this.#answer(called);
     return true;
@@ -163,9 +167,8 @@ export class CallsSession {
     this.made = null;
     this.slipped = false;
     this.overruled = false;
-    this.paused = false;
     this.draft.clear();
-    this.#shownAt = this.#world.clock();
+    this.#answering.start();
     this.#keep();
     return true;
   }
@@ -175,7 +178,8 @@ export class CallsSession {
     const { run, sheet, question, ended } = this;
     if (run === null || question === null) return;
     const { spec } = question;
-    this.#keeper.keepRun({ ...run, version: 1, sheet, spec, ...(ended ? { ended } : {}) });
+    const answer = this.draft.highlighted;
+    this.#keeper.keepRun({ ...run, version: 1, sheet, spec, answer, ...(ended ? { ended } : {}) });
   }
 
   #end(): void {
@@ -203,12 +207,14 @@ export class CallsSession {
     );
   }
 
+  /** Whether the question is put away for a while. */
+  get paused(): boolean {
+    return this.#answering.paused;
+  }
+
   /** Puts the question away for a while, or takes it up again: the time between counts for nothing. */
   pause(on: boolean): void {
-    if (on === this.paused || this.question === null || this.made !== null) return;
-    if (on) this.#pausedAt = this.#world.clock();
-    else this.#shownAt += this.#world.clock() - this.#pausedAt;
-    this.paused = on;
+    if (this.question !== null && this.made === null) this.#answering.pause(on);
   }
 
   /** Makes the call: written first, then answered. What another tab has called stands as it is. */
@@ -226,7 +232,7 @@ export class CallsSession {
         way: run.way,
         run: run.id,
         pxPerMm,
-        took: this.#world.clock() - this.#shownAt,
+        took: this.#answering.took,
       });
     this.writing = true;
     try {

@@ -258,6 +258,41 @@ describe('a round that a reload broke off', () => {
     expect(after.run?.id).toBe(before.run?.id);
   });
 
+  it('goes on with what was highlighted, taken back or named since', () => {
+    const reloaded = (): CallsSession => {
+      const after = session();
+      after.resume(JSON.parse(JSON.stringify(keeper.run)) as KeptRun);
+      return after;
+    };
+    let calls = session();
+    calls.start('practice', null, 20);
+    calls.draft.mark('reject');
+    calls = reloaded();
+    expect(calls.draft.call).toBe('reject');
+    expect(calls.draft.answer).toBeNull();
+    calls.draft.name('undercut.max');
+    calls.draft.setSure(60);
+    calls = reloaded();
+    expect(calls.draft.answer).toEqual({ call: 'reject', fault: 'undercut.max', sure: 60 });
+    calls.draft.takeBack();
+    calls = reloaded();
+    expect(calls.draft.call).toBeNull();
+    expect(calls.draft.sure).toBe(60);
+  });
+
+  it('passes over what can’t be answered to its question', () => {
+    session().start('practice', null, 20);
+    const { run } = keeper;
+    if (run === null) throw new Error('no round');
+    const after = session();
+    after.resume({ ...run, answer: { call: 'reject', fault: 'underfill.max', sure: 65 } });
+    expect(after.draft.call).toBe('reject');
+    expect(after.draft.fault).toBeUndefined();
+    expect(after.draft.sure).toBe(80);
+    const damaged = { call: 'no call', sure: 'high' } as unknown as KeptRun['answer'] & object;
+    expect(session().resume({ ...run, answer: damaged })).toBe(true);
+  });
+
   it('shows what the call made on it came to, and asks no second time', async () => {
     const before = session();
     before.start('practice', null, 20);
