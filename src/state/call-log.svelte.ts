@@ -13,9 +13,17 @@ import type { Message } from '../units/index.ts';
 import { notOpened, openCallDatabase, otherTabs, type CallDatabase } from './call-database.ts';
 import { isRun, type CallKeeper, type KeptRun } from './call-run.ts';
 
-/** What bringing a file in came to. */
+/** What bringing a file in came to; slips go with their calls. */
 export type BroughtIn =
-  | { readonly ok: true; readonly added: number; readonly known: number }
+  | {
+      readonly ok: true;
+      /** calls that were new here */
+      readonly added: number;
+      /** calls that were here already */
+      readonly known: number;
+      /** records of a later version of the program, kept as they are */
+      readonly later: number;
+    }
   | { readonly ok: false; readonly why: Message };
 
 /**
@@ -133,12 +141,14 @@ export class CallLog implements CallKeeper {
     const read = /^\uFEFF?\s*[{[]/u.test(text) ? logFromJson(text) : logFromCsv(text);
     if (!read.ok) return read;
     const here = new Set([...this.records, ...this.#newer].map(({ id }) => id));
-    const fresh = merge(read.records, []).filter(({ id }) => !here.has(id));
+    const all = merge(read.records, []);
+    const fresh = all.filter(({ id }) => !here.has(id));
     const newer = read.newer.filter(({ id }) => !here.has(id));
     this.records = merge(this.records, fresh);
     this.#newer = [...this.#newer, ...newer];
     await this.#write([...this.#unwritten, ...fresh, ...newer]);
-    return { ok: true, added: fresh.length, known: read.records.length - fresh.length };
+    const added = callsAmong(fresh);
+    return { ok: true, added, known: callsAmong(all) - added, later: read.newer.length };
   }
 
   /**
@@ -195,6 +205,9 @@ export class CallLog implements CallKeeper {
     this.#channel?.close();
   }
 }
+
+const callsAmong = (records: readonly LogRecord[]): number =>
+  records.filter(({ kind }) => kind === 'call').length;
 
 /** A record that can't be read is passed over: it stays in the database as it is. */
 function readOrNothing(value: unknown): readonly LogRecord[] {

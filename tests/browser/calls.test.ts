@@ -297,7 +297,7 @@ test('calls saved to a file come back from it once', async ({ page }) => {
   await page.getByRole('button', { name: 'Save as JSON' }).click();
   const file = await (await saving).path();
   await page.getByLabel('Bring in a file').setInputFiles(file);
-  await expect(page.getByText('0 calls brought in, 1 were here already.')).toBeVisible();
+  await expect(page.getByText('Calls brought in: 0. Here already: 1.')).toBeVisible();
   expect(await kept(page)).toBe(1);
 });
 

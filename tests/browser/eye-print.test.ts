@@ -64,7 +64,7 @@ async function openEye(page: Page, count: number): Promise<void> {
     mimeType: 'application/json',
     buffer: Buffer.from(fullLog(count)),
   });
-  await expect(page.getByText(/ calls brought in, 0 were here already\.$/u)).toBeVisible();
+  await expect(page.getByText(/^Calls brought in: \d+\. Here already: 0\.$/u)).toBeVisible();
 }
 
 for (const format of ['A4', 'Letter']) {

@@ -172,8 +172,8 @@ describe('the log of calls', () => {
     const [json, csv] = [log.exportJson(), log.exportCsv()];
     await log.clear();
     expect(log.records).toEqual([]);
-    expect(await log.bringIn(json)).toEqual({ ok: true, added: 2, known: 0 });
-    expect(await log.bringIn(csv)).toEqual({ ok: true, added: 0, known: 2 });
+    expect(await log.bringIn(json)).toEqual({ ok: true, added: 2, known: 0, later: 0 });
+    expect(await log.bringIn(csv)).toEqual({ ok: true, added: 0, known: 2, later: 0 });
     log.close();
     expect((await logHere()).records.map(({ id }) => id)).toEqual(['a', 'b']);
   });
@@ -183,13 +183,26 @@ describe('the log of calls', () => {
     const [a, b] = [callWith({ id: 'a' }), callWith({ id: 'b' })];
     const later = { version: 2, id: 'x', kind: 'glance' };
     const file = logToJson([a, b, a], [later]);
-    expect(await log.bringIn(file)).toEqual({ ok: true, added: 2, known: 1 });
+    expect(await log.bringIn(file)).toEqual({ ok: true, added: 2, known: 0, later: 1 });
     log.close();
     const next = await logHere();
     expect(next.records.map(({ id }) => id)).toEqual(['a', 'b']);
     expect(next.newer).toBe(1);
-    expect(await next.bringIn(file)).toEqual({ ok: true, added: 0, known: 3 });
+    expect(await next.bringIn(file)).toEqual({ ok: true, added: 0, known: 2, later: 1 });
     expect(next.newer).toBe(1);
+  });
+
+  it('counts calls and not the slips that go with them', async () => {
+    const log = await logHere();
+    const file = logToJson([callWith({ id: 'a' }), callWith({ id: 'b' }), slipOf('a')]);
+    expect(await log.bringIn(file)).toEqual({ ok: true, added: 2, known: 0, later: 0 });
+    expect(log.records).toHaveLength(3);
+    expect(await log.bringIn(logToJson([slipOf('b')]))).toEqual({
+      ok: true,
+      added: 0,
+      known: 0,
+      later: 0,
+    });
   });
 
   it('says that nothing is kept where the browser is made to forget its database', async () => {

@@ -78,30 +78,35 @@ function cellsOf(record: LogRecord): Partial<Record<Column, string>> {
 const guarded = (cell: string): string =>
   FORMULA.test(cell) && !NUMBER.test(cell) ? `'${cell}` : cell;
 
-/** What a spreadsheet writes where a comma is the decimal mark. */
-const semicolons = dsvFormat(';');
-/** The first line of a table whose cells have semicolons between them. */
-const BY_SEMICOLONS = /^[^,\r\n]*;[^,\r\n]*[\r\n]/u;
+/** What a spreadsheet puts between cells where a comma is the decimal mark, or in a text of tabs. */
+const SEPARATORS = [';', '\t'] as const;
+
+/** The rows of a table, by what stands between the cells of its first line, and its decimal mark. */
+function rowsOf(text: string): { readonly rows: readonly string[][]; readonly mark: '.' | ',' } {
+  const [head = ''] = text.split(/[\r\n]/u, 1);
+  const separator = head.includes(',') ? undefined : SEPARATORS.find((one) => head.includes(one));
+  // A figure has no other comma in it, so one that has none is read as it stands.
+  return separator === undefined
+    ? { rows: csvParseRows(text), mark: '.' }
+    : { rows: dsvFormat(separator).parseRows(text), mark: ',' };
+}
 
 /**
  * Reads a log from such a table, whole or not at all; columns that it doesn't know are passed over.
- * A table that was saved again with semicolons and decimal commas is read too. Records of a later
+ * A table that was saved again with semicolons or tabs, and decimal commas, is read too. Records of a later
  * version are refused: kept as this table gives them they would lack what its columns don't hold,
  * and the whole ones in a JSON file would be taken for known.
  */
 export function logFromCsv(text: string): LogFile {
-  const plain = text.replace(/^\uFEFF/u, '');
-  const isByComma = !BY_SEMICOLONS.test(plain);
-  const [head = [], ...body] = isByComma ? csvParseRows(plain) : semicolons.parseRows(plain);
+  const { rows, mark } = rowsOf(text.replace(/^\uFEFF/u, ''));
+  const [head = [], ...body] = rows;
   const version = head.indexOf('version');
   if (body.some((row) => Number(row[version]) > LOG_VERSION))
     return { ok: false, why: { key: 'calls_log_newer_table' } };
   if (!columns.every((column) => head.includes(column)))
     return { ok: false, why: { key: 'calls_log_no_columns' } };
   return readAll(
-    body
-      .filter((row) => row.some((cell) => cell !== ''))
-      .map((row) => recordIn(head, row, isByComma ? '.' : ',')),
+    body.filter((row) => row.some((cell) => cell !== '')).map((row) => recordIn(head, row, mark)),
   );
 }
 

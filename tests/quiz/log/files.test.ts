@@ -132,6 +132,20 @@ describe('a log of calls as a file', () => {
     expect(recordsOf(logFromCsv(byComma.join('\r\n')))).toEqual([call, slipOf(call.id)]);
   });
 
+  it('reads the table saved again as a text of tabs, decimal commas or points; common practice, no source', () => {
+    const call = callWith({ distance: -0.25, exceedance: 1.5, truth: 'accept' });
+    const cells = logToCsv([call, slipOf(call.id)])
+      .split('\r\n')
+      .map((line) => line.split(','));
+    for (const mark of ['.', ',']) {
+      const byTab = cells.map((row) =>
+        row.map((cell) => (/^-?\d+\.\d+$/u.test(cell) ? cell.replace('.', mark) : cell)).join('\t'),
+      );
+      expect(byTab.join()).toContain(`-0${mark}25\t`);
+      expect(recordsOf(logFromCsv(byTab.join('\r\n')))).toEqual([call, slipOf(call.id)]);
+    }
+  });
+
   it.each([
     [0.1, 'accept'],
     [-0.1, 'reject'],
