@@ -252,6 +252,9 @@ test('the section is handed out as SVG and as PNG, looks and typeface inside', a
       expect(text).toContain('font/woff2;base64,');
       expect(text).toMatch(/stroke="rgb\(/);
       expect(text).not.toContain('role="slider"');
+      // said of a screen it would be wrong of a slide or a page: the bar alone stays true
+      expect(text).not.toMatch(/true size|: 1</);
+      expect(text).toMatch(/>\d+ mm<\/text>/);
     }
     expect(bytes.length).toBeGreaterThan(20_000);
   }

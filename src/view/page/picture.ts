@@ -55,8 +55,8 @@ export async function picturePng(svg: SVGSVGElement, title: string): Promise<Blo
   }
 }
 
-/** What a person moves things with is not part of the picture. */
-const NOT_DRAWN = '[role="slider"], .handles, [data-not-drawn]';
+/** What a person moves things with is not part of the picture, nor is what no picture keeps: life size. */
+const NOT_DRAWN = '[role="slider"], .handles, .drawn-true-size, [data-not-drawn]';
 
 function copyLooks(from: Element, to: Element): void {
   const looks = getComputedStyle(from);
@@ -65,6 +65,11 @@ function copyLooks(from: Element, to: Element): void {
     if (value !== '') to.setAttribute(property, value);
   }
   to.removeAttribute('class');
+  const words = from.getAttribute('data-in-picture');
+  if (words !== null) {
+    to.removeAttribute('data-in-picture');
+    to.textContent = words;
+  }
   const [fromChildren, toChildren] = [Array.from(from.children), Array.from(to.children)];
   fromChildren.forEach((child, place) => {
     const copy = toChildren[place];

@@ -32,6 +32,8 @@ export class FootPainter {
     this.#filled.setAttribute('d', foot.bar?.filled ?? '');
     const beside = left + (foot.bar?.width ?? 0) + 8;
     write(this.#scale, foot.bar === null ? '' : foot.scale, beside, middle + apart, foot.size);
+    // The bar alone stays true at whatever size a picture of this is shown.
+    this.#scale.dataset['inPicture'] = foot.bar?.length.text ?? '';
     write(this.#notShown, foot.notShown, right, middle - apart, foot.size);
   }
 }
