@@ -98,12 +98,9 @@ export function handlesOf(
   const fields =
     group === null || group === 'measured' || group === 'sheet' ? listed.first : listed[group];
   const handles: Handle[] = [];
-  for (const field of presentFirst(joint, fields, ranges)) {
-    const range = rangeOf(ranges, field);
-    const value = numberAt(joint, field);
+  for (const { field, value, range } of presentFirst(joint, fields, ranges)) {
     const grip: Grip | null = grips[field]?.(joint, section) ?? null;
-    if (range === undefined || value === null || grip === null) continue;
-    if (handles.some(({ at }) => near(at, grip.at))) continue;
+    if (grip === null || handles.some(({ at }) => near(at, grip.at))) continue;
     const flaw = range.group === 'discontinuities';
     handles.push({ field, at: grip.at, axis: grip.axis, flaw, value, range });
     if (handles.length === MOST_HANDLES) break;
@@ -112,9 +109,7 @@ export function handlesOf(
   return handles.sort((p, q) => fields.indexOf(p.field) - fields.indexOf(q.field));
 }
 
-// a handful is asked for of some thirty: looked up as it comes, sooner than put into a table
-const rangeOf = (ranges: readonly ParameterRange[], field: string): ParameterRange | undefined =>
-  ranges.find((range) => range.field === field);
+type Parameter = Pick<Handle, 'field' | 'value' | 'range'>;
 
 /**
  * Flaws of some size before flaws of none, otherwise as listed. A toe has an
@@ -124,15 +119,18 @@ function presentFirst(
   joint: Joint,
   listed: readonly string[],
   ranges: readonly ParameterRange[],
-): readonly string[] {
-  const there = (field: string): boolean => (numberAt(joint, field) ?? 0) > 0;
-  const present: string[] = [];
-  const absent: string[] = [];
+): readonly Parameter[] {
+  const present: Parameter[] = [];
+  const absent: Parameter[] = [];
   for (const field of listed) {
     const other = OTHER_OF_TOE[field];
-    if (other !== undefined && there(other)) continue;
-    const isAbsent = rangeOf(ranges, field)?.group === 'discontinuities' && !there(field);
-    (isAbsent ? absent : present).push(field);
+    if (other !== undefined && (numberAt(joint, other) ?? 0) > 0) continue;
+    const value = numberAt(joint, field);
+    // a handful is asked for of some thirty: looked up as it comes, sooner than put into a table
+    const range = ranges.find((one) => one.field === field);
+    if (value === null || range === undefined) continue;
+    const isAbsent = range.group === 'discontinuities' && value <= 0;
+    (isAbsent ? absent : present).push({ field, value, range });
   }
   return [...present, ...absent];
 }
