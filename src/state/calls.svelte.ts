@@ -3,7 +3,6 @@ import {
   drawQuestion,
   gradeAnswer,
   LOG_VERSION,
-  QuizError,
   recordOf,
   skillsOf,
   type CallRecord,
@@ -25,11 +24,10 @@ import {
   type KeptRun,
   type Run,
 } from './call-run.ts';
+import { nextQuestion, questionOf } from './next-question.ts';
 import { sameValue } from './same-value.ts';
 import { browserWorld, type World } from './world.ts';
 
-/** A question is looked for with so many seeds before a run gives up. */
-const MOST_TRIES = 12;
 /** After feedback nothing is asked for so long, ms: a rule that was just seen needs its moment. */
 export const QUIET = 1000;
 
@@ -104,9 +102,9 @@ export class CallsSession {
   }
 
   /**
-   * Goes on with a run that was left: with the very question that was open and what was highlighted, with the feedback to the
-   * call that was made on it, or with what the run came to. False where its question can't be drawn any
-   * more: by a later program, or because it was kept damaged.
+   * Goes on with a run that was left: with the very question that was open and what was highlighted,
+   * with the feedback to the call that was made on it, or with what the run came to. False where its
+   * question can't be drawn any more: by a later program, or because it was kept damaged.
    */
   resume({ sheet, spec, answer, ended, ...run }: KeptRun): boolean {
     this.sheet = sheet;
@@ -116,7 +114,10 @@ export class CallsSession {
       this.ended = true;
       return true;
     }
-    if (!this.#show(spec)) return false;
+    const { question, trouble } = questionOf(spec, this);
+    this.trouble = trouble;
+    if (question === null) return false;
+    this.#show(question);
     const called = this.#calledOn(spec);
     if (called === undefined) {
       if (answer !== undefined) this.draft.resume(answer);
@@ -138,31 +139,21 @@ export class CallsSession {
   next(): void {
     const { run } = this;
     if (run === null || this.writing) return;
-    if (this.reviewing) {
+    if (this.reviewing || (run.length !== null && this.done.length >= run.length)) {
       this.#end();
       return;
     }
-    if (run.length !== null && this.done.length >= run.length) {
+    const { records } = this.#keeper;
+    const { question, trouble } = nextQuestion(this.#choose, run, records, this.#world.seed, this);
+    if (question !== null) this.#show(question);
+    else {
+      this.trouble = trouble;
       this.#end();
-      return;
     }
-    for (let tries = 0; tries < MOST_TRIES; tries++) {
-      const spec = this.#choose(run, this.#keeper.records, this.#world.seed());
-      if (spec === null) break;
-      if (this.#show(spec)) return;
-    }
-    this.trouble ??= { key: 'calls_error_not_on_this_sheet' };
-    this.#end();
   }
 
-  #show(spec: QuestionSpec): boolean {
-    try {
-      this.question = drawQuestion(spec, this.sheet, this.limits);
-    } catch (error) {
-      if (!(error instanceof QuizError)) throw error;
-      this.trouble = error.reason;
-      return false;
-    }
+  #show(question: Question): void {
+    this.question = question;
     this.trouble = null;
     this.made = null;
     this.slipped = false;
@@ -170,7 +161,6 @@ export class CallsSession {
     this.draft.clear();
     this.#answering.start();
     this.#keep();
-    return true;
   }
 
   /** Keeps where the run stands, for when the page comes back. */
