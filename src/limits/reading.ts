@@ -64,17 +64,32 @@ export function readingAt(
   return { ...found, remarks: [...found.remarks, whose] };
 }
 
-/** The throat as the sheet lets it count: deep penetration only where it is proven. */
+/** The throat as the sheet lets it count: with the penetration behind the root where that is proven. */
 export function throatReading(measurements: Measurements, sheet: JobSheet): Reading | null {
-  const plain = readingOf('isoscelesThroat', measurements, sheet);
-  return sheet.penetrationProven ? (deepThroatReading(measurements, sheet) ?? plain) : plain;
+  return withPenetration(readingOf('isoscelesThroat', measurements, sheet), measurements, sheet);
 }
 
-/** The deep throat with the remark that it counts; null where it can't be had. */
-export function deepThroatReading(measurements: Measurements, sheet: JobSheet): Reading | null {
-  const deep = readingOf('deepThroat', measurements, sheet);
-  if (deep?.value == null) return null;
-  return { ...deep, remarks: [...deep.remarks, { key: 'limits_reason_penetration_counts' }] };
+/**
+ * A throat with what penetration adds to it, where the sheet says that it is proven (ISO 2553 usage:
+ * s is the throat a of the triangle plus the penetration; from memory, verify). Never more than the
+ * deep throat measured, which on unequal legs runs to a chord that is further off than the triangle.
+ */
+export function withPenetration(
+  plain: Reading | null,
+  { values }: Measurements,
+  { penetrationProven }: JobSheet,
+): Reading | null {
+  const depth = values.throatPenetration?.value ?? null;
+  if (!penetrationProven || plain === null || plain.value === null || depth === null) return plain;
+  const value = Math.min(plain.value + depth, values.deepThroat?.value ?? Infinity);
+  const remark: Message =
+    value > plain.value
+      ? {
+          key: 'limits_reason_penetration_counts',
+          values: { depth: { value: value - plain.value, unit: 'mm' } },
+        }
+      : { key: 'limits_reason_no_penetration' };
+  return { ...plain, value, remarks: [...plain.remarks, remark] };
 }
 
 function sized(measurement: Measurement | undefined, from: number): Reading | null {

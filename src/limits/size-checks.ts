@@ -5,7 +5,7 @@ import type { Reading } from './assess.ts';
 import { assess } from './assess.ts';
 import type { JobSheet } from './job-sheet.ts';
 import type { Check } from './judging.ts';
-import { deepThroatReading, readingOf, throatReading } from './reading.ts';
+import { readingOf, throatReading, withPenetration } from './reading.ts';
 import { inUnit, ownLength } from './sheet-length.ts';
 import { sheetRequirement, type SheetSum } from './sheet-requirement.ts';
 import type { SpecifiedSize } from './sheet-size.ts';
@@ -105,12 +105,11 @@ function unequalThroat(
   sheet: JobSheet,
   { leg1, leg2 }: SpecifiedSize,
 ): Reading | null {
-  const deep = sheet.penetrationProven ? deepThroatReading(measurements, sheet) : null;
-  if (deep !== null) return deep;
   const triangle = sizeForRatio(measurements.section, leg1 / leg2);
   if (triangle === null) return null;
   const remarks: readonly Message[] = triangle.note === null ? [] : [triangle.note];
-  return { value: triangle.throat, remarks, refer: triangle.note?.refer === true };
+  const plain = { value: triangle.throat, remarks, refer: triangle.note?.refer === true };
+  return withPenetration(plain, measurements, sheet);
 }
 
 /** The sheet asks for something that this section has no measurement of. */

@@ -199,24 +199,49 @@ describe('the size that a sheet asks for', () => {
     expect(check.reasons[0]).toMatchObject({ refer: true });
   });
 
-  it('takes the deep throat where penetration is proven, and says so', () => {
-    const deep = fillet({ isoscelesThroat: 4.5, deepThroat: 5.2 });
+  it('counts proven penetration on top of the triangle, and says how much', () => {
+    const deep = fillet({ isoscelesThroat: 4.5, throatPenetration: 0.7, deepThroat: 5.3 });
     const sheet = throat(5);
     const id = 'sheet_throat:isoscelesThroat';
     expect(checkOf(id, deep, sheet)).toMatchObject({ measured: 4.5, call: 'reject' });
     const proven = checkOf(id, deep, { ...sheet, penetrationProven: true });
-    expect(proven).toMatchObject({ measured: 5.2, call: 'accept' });
-    expect(proven.reasons.at(-1)).toEqual({ key: 'limits_reason_penetration_counts' });
-    const unknown = checkOf(id, fillet({ isoscelesThroat: 4.5, deepThroat: null }), {
+    expect(proven.measured).toBeCloseTo(5.2, 12);
+    expect(proven.call).toBe('accept');
+    const { key, values } = proven.reasons.at(-1) ?? { key: 'none' };
+    expect(key).toBe('limits_reason_penetration_counts');
+    expect(values?.['depth']).toMatchObject({ unit: 'mm' });
+    const unknown = checkOf(id, fillet({ isoscelesThroat: 4.5, throatPenetration: null }), {
       ...sheet,
       penetrationProven: true,
     });
     expect(unknown.measured).toBe(4.5);
+  });
+
+  it('of unequal legs has it on top of the triangle in their ratio', () => {
     const unequal = { ...legs(8, 12), penetrationProven: true };
     const deepUnequal = built({ leg1: 8, leg2: 12, rootPenetration: 2 });
     const check = checkOf('sheet_throat:theoreticalThroat', deepUnequal, unequal);
-    expect(check.measured).toBe(deepUnequal.values.deepThroat?.value);
-    expect(check.reasons.at(-1)).toEqual({ key: 'limits_reason_penetration_counts' });
+    // 8 · 12 / √(8² + 12²), and 2 cos 45° behind the root
+    expect(check.measured).toBeCloseTo(96 / Math.sqrt(208) + 2 * Math.SQRT1_2, 9);
+    expect(check.reasons.at(-1)?.key).toBe('limits_reason_penetration_counts');
+  });
+
+  it('is no larger for penetration that is proven and isn’t there, whatever the legs', () => {
+    for (const [leg1, leg2] of [
+      [8, 8],
+      [6, 10],
+      [14, 5],
+    ] as const) {
+      const weld = built({ leg1, leg2, rootPenetration: 0 });
+      const id = 'sheet_throat:isoscelesThroat';
+      const [plain, proven] = [false, true].map((penetrationProven) =>
+        checkOf(id, weld, { ...throat(5), penetrationProven }),
+      );
+      expect(proven?.measured).toBe(plain?.measured);
+      // the lesser leg's triangle
+      expect(proven?.measured).toBeCloseTo(Math.min(leg1, leg2) * Math.SQRT1_2, 9);
+      expect(proven?.reasons.at(-1)).toEqual({ key: 'limits_reason_no_penetration' });
+    }
   });
 
   it('is not assessed when the section has no such measurement', () => {
@@ -264,8 +289,8 @@ describe('a set that says how far under its nominal a throat may be', () => {
     expect(legIds(iso)).toEqual([]);
   });
 
-  it('takes the deep throat too where penetration is proven', () => {
-    const deep = fillet({ isoscelesThroat: 4.5, deepThroat: 5.2 });
+  it('counts proven penetration too', () => {
+    const deep = fillet({ isoscelesThroat: 4.5, throatPenetration: 0.7, deepThroat: 5.2 });
     const sheet = { ...throat(5), penetrationProven: true };
     expect(checkOf('5213:isoscelesThroat', deep, sheet, iso)).toMatchObject({
       measured: 5.2,
@@ -273,6 +298,12 @@ describe('a set that says how far under its nominal a throat may be', () => {
     });
     // a surplus is of the throat that the eye sees
     expect(checkOf('5214:isoscelesThroat', deep, sheet, iso).measured).toBe(4.5);
+  });
+
+  it('counts no more of it than the deep throat bears out', () => {
+    const deep = fillet({ isoscelesThroat: 4.5, throatPenetration: 0.7, deepThroat: 5.1 });
+    const sheet = { ...throat(5), penetrationProven: true };
+    expect(checkOf('5213:isoscelesThroat', deep, sheet, iso).measured).toBe(5.1);
   });
 });
 
