@@ -119,6 +119,25 @@ test.describe('by hand', () => {
     await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
   });
 
+  test('a drag that a narrower window takes the drawing from stands as it was shown', async ({
+    page,
+  }) => {
+    await openBench(page);
+    const from = await middle(page, 'leg1');
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 60, from.y, { steps: 5 });
+    const live = await fieldOf(page, 'Leg 1').inputValue();
+    expect(Number(live)).toBeGreaterThan(9);
+    await page.setViewportSize({ width: 360, height: 740 });
+    await expect(page.locator('html')).toHaveAttribute('data-phone', '');
+    await page.mouse.up();
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue(live);
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue(live);
+  });
+
   test('Escape gives up a drag', async ({ page }) => {
     await openBench(page);
     const from = await middle(page, 'leg2');

@@ -45,6 +45,24 @@ for (const bad of [
   });
 }
 
+test('Ctrl+Z undoes a value that was typed, and the text while it is being typed', async ({
+  page,
+}) => {
+  await openBench(page);
+  const field = fieldOf(page, 'Leg 1');
+  await field.fill('10');
+  await page.keyboard.press('Enter');
+  await field.press('Control+z');
+  await expect(field).toHaveValue('8.0');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await field.press('Control+y');
+  await expect(field).toHaveValue('10.0');
+  // half a figure is a text yet: what was settled before it stays
+  await field.pressSequentially('1');
+  await field.press('Control+z');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Tee fillet 10.0 × 8.0');
+});
+
 test('a number past the end of the scale stops at the end and says so', async ({ page }) => {
   await openBench(page);
   await fieldOf(page, 'Leg 1').fill('500');

@@ -75,6 +75,26 @@ test('a link opened over work of one’s own is a step that undo takes back', as
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
 });
 
+test('going back to where another bench was opened brings nothing back over later work', async ({
+  page,
+}) => {
+  await openBench(page);
+  const linkOf = (number: string): string => {
+    const file = readFileSync(`src/state/ready-sections/${number}.json`, 'utf8');
+    return `#bench=${Buffer.from(JSON.stringify(JSON.parse(file))).toString('base64url')}`;
+  };
+  await page.goto(`./${linkOf('04-fillet-unequal-legs')}`);
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('12.0');
+  await page.goto(`./${linkOf('01-fillet-equal-flat-fillet')}`);
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.0');
+  await fieldOf(page, 'Leg 1').fill('20');
+  await page.keyboard.press('Enter');
+  await page.goBack();
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('20.0');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('20.0');
+});
+
 test('a saved file opens again as the same bench', async ({ page }) => {
   await openBench(page);
   await fieldOf(page, 'Leg 1').fill('9.7');

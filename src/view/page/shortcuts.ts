@@ -10,8 +10,8 @@ export interface Commands {
 export function answerKey(event: KeyboardEvent, bench: BenchSession, commands: Commands): boolean {
   const key = event.key.toLowerCase();
   if (event.ctrlKey || event.metaKey) {
-    // In a field that is being typed in, the browser's own undo is the right one.
-    if (isTyping(event.target)) return false;
+    // In a text that is being typed, the browser's own undo is the right one.
+    if (isTyping(event.target) && !isSettled(event.target)) return false;
     if (key === 'z' && !event.shiftKey) bench.undo();
     else if (key === 'y' || key === 'z') bench.redo();
     else if (key === 's') commands.save();
@@ -25,6 +25,10 @@ export function answerKey(event: KeyboardEvent, bench: BenchSession, commands: C
   else return false;
   return true;
 }
+
+/** A figure's field says so itself once what was typed has become the value. */
+const isSettled = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && 'settled' in target.dataset;
 
 function isTyping(target: EventTarget | null): boolean {
   if (target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true;
