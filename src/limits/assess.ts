@@ -118,20 +118,35 @@ class AssessedCheck implements Check {
   }
 
   get reasons(): readonly Message[] {
-    const { sense, unit, limit, margin, guard } = this;
-    const measured = fromDocument(this.#compared, this.#requirement.documentUnit);
-    const side = same(this.printed.value, this.#compared)
-      ? 'on'
-      : margin > 0
-        ? 'inside'
-        : 'outside';
+    const { unit, margin, guard } = this;
     return inOrder(this.#reading, [
       this.#verdict.reason,
       lengthReason(this.#verdict, this.#requirement),
       this.#plain === 'refer' ? withinGuard(margin, guard, unit) : null,
-      standing({ sense, unit, measured, limit, margin }, side),
-      same(this.#found, this.#compared) ? null : roundedFirst(measured, unit),
+      this.#standing(),
+      same(this.#found, this.#compared)
+        ? null
+        : roundedFirst(fromDocument(this.#compared, this.#requirement.documentUnit), unit),
     ]);
+  }
+
+  /**
+   * Where it stands to its limit: to the ordinary one, unless it is past what a short length may have,
+   * or that is all it may have anywhere.
+   */
+  #standing(): Message {
+    const { sense, unit, printed } = this;
+    const { shortFrom, documentUnit } = this.#requirement;
+    const isShort = this.#verdict.reason !== null && (this.#plain === 'reject' || shortFrom === 0);
+    const limit = isShort ? printed.value : (shortFrom ?? printed.value);
+    const compared = this.#compared;
+    const margin = sense === 'max' ? limit - compared : compared - limit;
+    const inMm = (value: number): number => fromDocument(value, documentUnit);
+    const side = same(limit, compared) ? 'on' : margin > 0 ? 'inside' : 'outside';
+    return standing(
+      { sense, unit, measured: inMm(compared), limit: inMm(limit), margin: inMm(margin) },
+      side,
+    );
   }
 
   get conformance(): number {

@@ -289,6 +289,24 @@ describe('a set that says how far under its nominal a throat may be', () => {
     expect(legIds(iso)).toEqual([]);
   });
 
+  it('stands to its nominal, and to what a short length may have only past that', () => {
+    // ISO 5817 level C: 5 mm asked for; over a short length 0.3 + 0.1 · 5 = 0.8 mm less, public extract
+    const told = (found: number) => {
+      const check = checkOf(
+        '5213:isoscelesThroat',
+        fillet({ isoscelesThroat: found }),
+        throat(5),
+        iso,
+      );
+      const { key, values } = check.reasons.at(-1) ?? { key: 'none' };
+      return [check.call, key, values?.['limit'], values?.['margin']];
+    };
+    const mm1 = (value: number) => ({ value: expect.closeTo(value, 9) as number, unit: 'mm' });
+    expect(told(5.66)).toEqual(['accept', 'limits_reason_inside_min', mm1(5), mm1(0.66)]);
+    expect(told(4.6)).toEqual(['refer', 'limits_reason_outside_min', mm1(5), mm1(0.4)]);
+    expect(told(4)).toEqual(['reject', 'limits_reason_outside_min', mm1(4.2), mm1(0.2)]);
+  });
+
   it('counts proven penetration too', () => {
     const deep = fillet({ isoscelesThroat: 4.5, throatPenetration: 0.7, deepThroat: 5.2 });
     const sheet = { ...throat(5), penetrationProven: true };

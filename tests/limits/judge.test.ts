@@ -272,7 +272,7 @@ describe('rows for short imperfections', () => {
 
   it('accept nothing, and what is too small to count', () => {
     expect(at(0).call).toBe('accept');
-    expect(keys(at(0))).toEqual(['limits_reason_inside_max']);
+    expect(keys(at(0))).toEqual(['limits_reason_none_found']);
     expect(at(0.049).call).toBe('accept');
     expect(keys(at(0.049))[0]).toBe('limits_reason_short_nothing');
     expect(at(0.05).call).toBe('refer');
