@@ -20,6 +20,7 @@ export {
   compileLimits,
   defaultJobSheet,
   judge,
+  judgeAll,
   limitSets,
   limitSetSchema,
   LimitsError,

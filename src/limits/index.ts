@@ -14,6 +14,7 @@ export type { CompileResult, FormulaProblem } from './compile/index.ts';
 export { limitSets } from './built-in.ts';
 export { defaultJobSheet, openingLimitSet } from './opening-set.ts';
 export { judge } from './judge.ts';
+export { judgeAll } from './unjudged.ts';
 export { leastTriangle, type LeastTriangle } from './least-triangle.ts';
 export { stepFor } from './reading.ts';
 export { columnConflicts, type ColumnConflict } from './columns.ts';

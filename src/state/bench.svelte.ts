@@ -5,7 +5,7 @@ import {
   type Section,
   type Stage,
 } from '../joint/index.ts';
-import { judge, overallCall, type Check, type JobSheet } from '../limits/index.ts';
+import { judgeAll, overallCall, type Check, type JobSheet } from '../limits/index.ts';
 import type { MeasurementId, Measurements } from '../measure/index.ts';
 import type { Message } from '../units/index.ts';
 import type { ConstructionName } from '../lesson/index.ts';
@@ -75,7 +75,7 @@ export class BenchSession {
   #judgedBy: JobSheet | null = null;
   readonly checks = $derived.by(() => {
     const { limits, measurements, sheet } = this;
-    const judged = limits === undefined ? [] : judge(measurements, sheet, limits);
+    const judged = limits === undefined ? [] : judgeAll(measurements, sheet, limits);
     // Another sheet may say otherwise of the same numbers: how they are rounded, for one.
     const before = sheet === this.#judgedBy ? this.#judged : [];
     this.#judgedBy = sheet;
