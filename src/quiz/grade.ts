@@ -19,6 +19,10 @@ export const wrongRules = [
 ] as const;
 type WrongRule = (typeof wrongRules)[number];
 
+/** Whether a mistake is only what would give the answer: nobody knows which rule was in fact misread. */
+export const isConjecture = (mistake: WrongRule): boolean =>
+  (misreadings as readonly WrongRule[]).includes(mistake);
+
 /** An answer held against the truth. */
 export interface Grade {
   /** the call is the truth */

@@ -11,7 +11,7 @@ export { possibleQuestions } from './possible-questions.ts';
 export { openSheet, settledSheet } from './settle.ts';
 export { skillsOf, type SheetSkill } from './skills.ts';
 export { skillOf } from './skill-id.ts';
-export { gradeAnswer, wrongRules, type Grade } from './grade.ts';
+export { gradeAnswer, isConjecture, wrongRules, type Grade } from './grade.ts';
 export * from './eye/index.ts';
 export { recordOf } from './record-of.ts';
 export { groupedBy } from './grouped.ts';

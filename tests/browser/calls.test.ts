@@ -77,6 +77,21 @@ test('Escape takes back what is highlighted, and nothing is kept of it', async (
   expect(await kept(page)).toBe(0);
 });
 
+test('a reject that names nothing yet says what it waits for', async ({ page }) => {
+  await begin(page);
+  await page.keyboard.press('r');
+  await expect(page.getByRole('button', { name: 'Say what is wrong' })).toBeDisabled();
+  await page.locator('fieldset label').first().click();
+  await expect(page.getByRole('button', { name: 'Make the call' })).toBeEnabled();
+});
+
+test('what is suggested has as many calls as were chosen', async ({ page }) => {
+  await openCalls(page);
+  await page.getByLabel('Calls in a run').selectOption('10');
+  await page.locator('.suggested .primary').click();
+  await expect(page.getByText(/^Call 1 of 10/)).toBeVisible();
+});
+
 test('a second press on the same call makes it', async ({ page }) => {
   await begin(page);
   const accept = page.getByRole('button', { name: /^Accept/ });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultJoint } from '../../src/joint/index.ts';
 import { defaultJobSheet } from '../../src/limits/index.ts';
+import { isConjecture, wrongRules } from '../../src/quiz/index.ts';
 import { answer, drawn, mistakes, tee } from './graded.ts';
 import { questionAbout } from './made-question.ts';
 import { sheetUnder } from './question-sheets.ts';
@@ -31,6 +32,18 @@ describe('the mistake behind a wrong answer', () => {
     const one = sheetUnder('austin-723s');
     const question = questionAbout(tee(8, { leg1: 6 }), one, 'sheet_leg:leg1');
     expect(mistakes(question, one, answer('accept'))).toEqual(['otherLeg']);
+  });
+
+  it('is a conjecture where it only would give the answer, and none where it is the answer itself', () => {
+    const guessed = wrongRules.filter(isConjecture);
+    expect(guessed).toContain('otherLeg');
+    expect(wrongRules.filter((rule) => !isConjecture(rule))).toEqual([
+      'lookAlike',
+      'tooStrict',
+      'tooLenient',
+      'settledOpen',
+      'otherName',
+    ]);
   });
 
   // 6 and 9 asked for, 6.5 and 9.5 made: swapped, leg 1 would be short of 9
