@@ -2,6 +2,7 @@
  * One file for the dev server, the build and vitest. The page's root is src; tests run from the
  * project folder, or vitest would look for them under src.
  */
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
@@ -16,12 +17,33 @@ const WITH_DOM = ['tests/state/**/*.test.ts', 'tests/view/**/*.test.ts'];
 /** Modules that only pages fetched later use, however they are reached. */
 const LATER = /dom\/elements\/(attachments|bindings\/(select|input))\.js/;
 
+/** Every component, in one order whatever is built. */
+const components = readdirSync(here('./src/view'), { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.svelte'))
+  .map((path) => `view/${path.replaceAll('\\', '/')}`)
+  .sort();
+
+/** The opening page is to be small: nothing of Svelte 4 in it, and a component's styles go by its number. */
+const COMPILER = {
+  runes: true,
+  discloseVersion: false,
+  cssHash: ({ filename, hash }: { filename: string; hash: (text: string) => string }): string => {
+    const place = components.findIndex((path) => filename.endsWith(path));
+    // one that was added while the dev server ran
+    return `s-${place === -1 ? hash(filename) : place.toString(36)}`;
+  },
+};
+
 export default defineConfig({
   root: here('./src'),
   base: './',
   publicDir: here('./src/view/public'),
   cacheDir: here('./node_modules/.vite'),
-  plugins: [svelte({ configFile: false }), lessons(), contentSecurityPolicy()],
+  plugins: [
+    svelte({ configFile: false, compilerOptions: COMPILER }),
+    lessons(),
+    contentSecurityPolicy(),
+  ],
   build: {
     outDir: here('./dist'),
     emptyOutDir: true,
@@ -35,7 +57,7 @@ export default defineConfig({
       treeshake: {
         moduleSideEffects: [
           {
-            test: /\.css|src\/main\.ts|disclose-version|svelte\/src\/internal\/flags/,
+            test: /\.css|src\/main\.ts|svelte\/src\/internal\/flags/,
             sideEffects: true,
           },
           { test: /node_modules\/svelte\/|\/src\//, sideEffects: false },
