@@ -20,7 +20,8 @@ let rest: Sentences | null = null;
 
 /** Fetches the sentences that the page did not open with. */
 export async function fetchRest(): Promise<void> {
-  rest ??= (await import('./messages/compiled/en-rest.js')).sentences;
+  if (rest !== null) return;
+  rest = (await import('./messages/compiled/en-rest.js')).sentences;
   found.US.clear();
   found.ISO.clear();
 }

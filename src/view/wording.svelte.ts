@@ -23,15 +23,10 @@ export class Wording {
     return this.#preferences.value.pxPerMm;
   }
 
-  /** Fetches the sentences that the page did not open with; tried again at the next touch if it fails. */
+  /** Fetches the sentences that the page did not open with; whoever waits for them says so if that fails. */
   async complete(): Promise<void> {
-    if (this.#whole) return;
-    try {
-      await fetchRest();
-      this.#whole = true;
-    } catch {
-      // Offline before anything was kept: the words stay away, the bench goes on.
-    }
+    await fetchRest();
+    this.#whole = true;
   }
 
   /** A sentence by key, for words that stand in a template. */

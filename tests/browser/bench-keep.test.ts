@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fieldOf, openBench, overallOf } from './bench-page.ts';
-import { expect, test } from './harness.ts';
+import { expect, test, type Page } from './harness.ts';
 
 test.describe('a permalink', () => {
   test.use({ permissions: ['clipboard-read', 'clipboard-write'] });
@@ -214,6 +214,41 @@ test.describe('offline', () => {
     await expect(fieldOf(page, 'Leg 1')).toHaveValue('11.0');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+  });
+});
+
+test.describe('with the network gone', () => {
+  // what the browser itself says of each file; an exception that nobody catches fails the test
+  test.use({ expectedErrors: [/Failed to load resource/] });
+  const parts = /assets\/.*\.js/;
+  const goOffline = (page: Page) => page.route(parts, (route) => route.abort());
+
+  test('a page that was never touched says in words what is missing', async ({ page }) => {
+    await openBench(page);
+    await goOffline(page);
+    const missing = page.getByRole('alert').filter({ hasText: 'This part could not be fetched' });
+    await page.mouse.move(300, 300);
+    await page.mouse.move(320, 300);
+    for (const menu of ['Share', 'View']) {
+      await page.getByRole('button', { name: menu, exact: true }).click();
+      await expect(page.getByRole('dialog').locator(missing)).toBeVisible();
+      await page.keyboard.press('Escape');
+    }
+    await page.keyboard.press('Control+s');
+    await expect(missing).toBeVisible();
+    for (const name of ['Lessons', 'Calls', 'Job sheet', 'Limit sets']) {
+      await page.getByRole('link', { name: new RegExp(`${name}$`) }).click();
+      await expect(page.getByRole('main').locator(missing)).toBeVisible();
+      await expect(page.locator('body')).not.toContainText('…');
+    }
+  });
+
+  test('a part that is here without its words says so, in place of no words', async ({ page }) => {
+    await page.route(/en-rest/, (route) => route.abort());
+    await openBench(page);
+    await page.getByRole('button', { name: 'Share' }).click();
+    await expect(page.getByRole('dialog').getByRole('alert')).toContainText('reload the page');
+    await expect(page.getByRole('dialog')).not.toContainText('…');
   });
 });
 

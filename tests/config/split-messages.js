@@ -11,7 +11,7 @@ const folder = fileURLToPath(new URL('../../src/view/messages/compiled/', import
 /** Keys of sentences that nobody reads before having touched the page. */
 const REST = new RegExp(
   '^(lesson_|calls_|symbol_|sheet_|own_limits_|joint_error|units_|measure_|limit_|limits_|bench_(sheet_|working_|key|document_|link_|file_' +
-    '|picture_|print$|ready_|inches|theme|targets|part_|storage|kept|not_kept|other_tab|measured_|aside_|calibrate|life_|choice_|kind_' +
+    '|picture_|print$|ready_|inches|theme|targets|storage|kept|not_kept|other_tab|measured_|aside_|calibrate|life_|choice_|kind_' +
     '|arrangement_|endcut_|preparation_|product_|backing_|shape_|spatter|remove|status_|margin_' +
     '|more_below|group_fitup$|over_short$|no_checks$|held_label$|row_|about_|symbol_|most_allowed|least_needed|present_|stop_))',
 );
