@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { fieldOf, openBench, overallOf } from './bench-page.ts';
+import { fieldOf, openBench, openReady, overallOf } from './bench-page.ts';
 import { expect, test, type Page } from './harness.ts';
 
 test.describe('a permalink', () => {
@@ -222,6 +222,44 @@ test.describe('with the network gone', () => {
   test.use({ expectedErrors: [/Failed to load resource/] });
   const parts = /assets\/.*\.js/;
   const goOffline = (page: Page) => page.route(parts, (route) => route.abort());
+
+  test('what can’t be chosen says to reload the page, and then the work is there and the choice is made', async ({
+    page,
+  }) => {
+    await openBench(page);
+    await fieldOf(page, 'Leg 1').fill('10');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Job sheet' }).click();
+    const limits = page.getByRole('combobox', { name: 'Limits' });
+    await expect(limits).toBeVisible();
+    await page.getByRole('button', { name: /choose a ready section/ }).click();
+    const ready = page.getByRole('button', { name: 'Sound cap and root' });
+    await expect(ready).toBeVisible();
+    await goOffline(page);
+    await ready.click();
+    await expect(page.getByRole('alert')).toContainText('That section could not be fetched');
+    await expect(page.getByRole('alert')).toContainText('reload the page');
+    await page.keyboard.press('Escape');
+    await limits.selectOption('iso5817-b');
+    await expect(page.getByRole('alert')).toContainText('That limit set could not be fetched');
+    await expect(page.getByRole('alert')).toContainText('reload the page');
+    await page.unroute(parts);
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
+    await openReady(page, 'Sound cap and root');
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Single-V butt 12.0 × 12.0');
+  });
+
+  test('what butt joints need says to reload the page too', async ({ page }) => {
+    await openBench(page);
+    await page.getByRole('button', { name: 'Joint', exact: true }).click();
+    const kind = page.getByRole('combobox', { name: 'Kind' });
+    await expect(kind).toBeVisible();
+    await goOffline(page);
+    await kind.selectOption('butt');
+    await expect(page.getByRole('alert')).toContainText('What butt joints need');
+    await expect(page.getByRole('alert')).toContainText('reload the page');
+  });
 
   test('a page that was never touched says in words what is missing', async ({ page }) => {
     await openBench(page);
