@@ -288,6 +288,22 @@ test.describe('with the network gone', () => {
     await expect(page.getByRole('dialog').getByRole('alert')).toContainText('reload the page');
     await expect(page.getByRole('dialog')).not.toContainText('…');
   });
+
+  test('a butt file that is opened is told of, and what to do', async ({ page }) => {
+    await openBench(page);
+    await page.getByRole('button', { name: 'Share' }).click();
+    await expect(page.getByRole('button', { name: 'Open a file' })).toBeVisible();
+    await goOffline(page);
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'mine.json',
+      mimeType: 'application/json',
+      buffer: readFileSync('src/state/ready-sections/15-butt-sound-cap.json'),
+    });
+    await expect(page.getByRole('alert')).toContainText('mine.json could not be opened');
+    await expect(page.getByRole('alert')).toContainText('reload the page');
+    await expect(page.getByRole('dialog')).toHaveCount(0);
+    await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.0');
+  });
 });
 
 for (const [how, script] of [
