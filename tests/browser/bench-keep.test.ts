@@ -306,6 +306,26 @@ test.describe('with the network gone', () => {
   });
 });
 
+test('what is typed and not left is there after a reload, what is refused is not', async ({
+  page,
+}) => {
+  await openBench(page);
+  const leg = fieldOf(page, 'Leg 1');
+  await leg.fill('9');
+  await page.keyboard.press('Enter');
+  await leg.fill('11');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(leg).toHaveValue('11.0');
+  await leg.fill('wide');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(leg).toHaveValue('11.0');
+  await page.getByRole('link', { name: /Job sheet$/ }).click();
+  const job = page.getByRole('textbox', { name: 'Job', exact: true });
+  await job.fill('4711');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(job).toHaveValue('4711');
+});
+
 for (const [how, script] of [
   [
     'refused',
