@@ -60,6 +60,8 @@ export interface RunningRequest extends Request {
   readonly to: Point;
   /** endOrOn: on the line only if there is no fair place past the arrow */
   readonly label: 'on' | 'end' | 'endOrOn';
+  /** how far past its arrow a longer one that runs its way ends, px; left out where none does */
+  readonly next?: number | undefined;
 }
 
 /** An angle at `vertex` from `start` to `end`, radians on the screen, `end` beyond `start` clockwise. */

@@ -117,7 +117,7 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
   const { show, words, governing } = context;
   const isThird =
     governing !== null && governing !== 'actualThroat' && governing !== 'theoreticalThroat';
-  const requests: DimensionRequest[] = [];
+  const requests: RunningRequest[] = [];
   for (const id of THROATS) {
     const always =
       id === governing ||
@@ -142,7 +142,27 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     };
     requests.push(request);
   }
-  return requests;
+  return requests.map((request) => {
+    const next = nextPast(request, requests);
+    return next === Infinity ? request : { ...request, next };
+  });
+}
+
+/** Two throats under this angle seem one line, as a cosine: about 11 degrees. */
+const ONE_LINE = 0.98;
+
+/** How far past its arrow the next longer throat ends that lies on what seems the same line, px. */
+function nextPast({ from, to }: RunningRequest, requests: readonly RunningRequest[]): number {
+  const way = subtract(to, from);
+  const length = Math.hypot(way.x, way.y);
+  let next = Infinity;
+  for (const other of requests) {
+    const otherWay = subtract(other.to, other.from);
+    const longer = Math.hypot(otherWay.x, otherWay.y);
+    if (longer > length && dot(way, otherWay) > ONE_LINE * length * longer)
+      next = Math.min(next, longer - length);
+  }
+  return next;
 }
 
 /**

@@ -29,6 +29,8 @@ export interface EndLabel {
   readonly extensions: readonly Line[];
   readonly heads: readonly Arrowhead[];
   readonly origin: Point | null;
+  /** how far past the tip another arrow ends that the line must not seem to belong to, px */
+  readonly next?: number | undefined;
   /** side that an upright line's text goes to first: away from the weld */
   readonly side?: 1 | -1;
 }
@@ -38,7 +40,20 @@ const LEVEL = 0.2;
 const SHORTEST_TAIL = 22;
 const LONGEST_TAIL = 264;
 const TAIL_STEP = 11;
-const COST = { tailPx: 0.12, backwards: 22, outOfColumn: 4 } as const;
+const TAILS = Array.from(
+  { length: (LONGEST_TAIL - SHORTEST_TAIL) / TAIL_STEP + 1 },
+  (_, place) => SHORTEST_TAIL + place * TAIL_STEP,
+);
+/** With one that ends between its own arrow and the next, which the others would seem to belong to. */
+const SQUEEZED_TAILS = [6, ...TAILS];
+const COST = {
+  tailPx: 0.12,
+  backwards: 22,
+  outOfColumn: 4,
+  pastNext: 30,
+  /** its landing can't but cross the face that the next arrow ends at */
+  squeezed: -30,
+} as const;
 
 /** Offers the places for a label at the end of a line carried on past its tip. */
 export function offerEndLabels(search: Search, wording: Wording, end: EndLabel): void {
@@ -50,9 +65,14 @@ export function offerEndLabels(search: Search, wording: Wording, end: EndLabel):
   const upright = Math.abs(along.x) < LEVEL / 2;
   const forward = upright ? (end.side ?? 1) : along.x < 0 ? -1 : 1;
   const level = Math.abs(along.y) < LEVEL;
-  for (let tail = SHORTEST_TAIL; tail <= LONGEST_TAIL; tail += TAIL_STEP) {
+  const next = end.next ?? Infinity;
+  for (const tail of next / 2 < SHORTEST_TAIL ? SQUEEZED_TAILS : TAILS) {
     if (only !== null && only.along !== tail) continue;
-    const far = base + (tail - SHORTEST_TAIL) * COST.tailPx;
+    const reach =
+      tail < SHORTEST_TAIL
+        ? COST.squeezed
+        : (tail > next / 2 ? COST.pastNext : 0) + (tail - SHORTEST_TAIL) * COST.tailPx;
+    const far = base + reach;
     if (far >= search.limit) return;
     const x = tip.x + along.x * tail;
     const y = tip.y + along.y * tail;

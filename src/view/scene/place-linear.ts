@@ -153,6 +153,7 @@ export function offerRunning(search: Search, request: RunningRequest, wording: W
     extensions,
     heads,
     origin,
+    next: request.next,
   });
 }
 

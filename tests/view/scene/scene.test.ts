@@ -212,6 +212,19 @@ describe('The drawing of a plain tee', () => {
     expect(labelled(scene, 'sizeEqual')?.line).toMatch(/M[\d. -]+(L[\d. -]+){3}$/);
   });
 
+  test('carries the theoretical throat’s line on no further than to the face, where the actual one ends', () => {
+    for (const convexity of [0.8, 1, 1.2]) {
+      const section = tee({ convexity });
+      const scene = composeScene(sceneOf(section, {}, [783, 560, 'presenting']));
+      const figures = labelled(scene, 'theoreticalThroat')?.line.match(/[\d.]+/g) ?? [];
+      const [x, y, , , , , tailX, tailY] = figures.map(Number);
+      const actual = (measure(section).values.actualThroat?.value ?? 0) * scene.view.scale;
+      const carried = Math.hypot(Number(tailX) - Number(x), Number(tailY) - Number(y));
+      // not drawn on, or up to half the way
+      if (tailX !== undefined) expect(carried).toBeLessThan(actual);
+    }
+  });
+
   test('drops names before values, and counts what it leaves out', () => {
     const tiny = composeScene(sceneOf(tee({ convexity: 1 }), {}, [200, 170, 'phone']));
     expect(labelled(tiny, 'leg1')?.value).toBe('8.0');
