@@ -13,7 +13,7 @@ const isListOf = (value: unknown, is: (item: unknown) => boolean): boolean =>
  * Whether a kept entry is a set as it is being written: wrong it may be, but it has all that a page
  * shows of a set and its rows.
  */
-export function isDraft(value: unknown): value is LimitSet {
+function isDraft(value: unknown): value is LimitSet {
   return (
     isRecord(value) &&
     ['id', 'name', 'about'].every((name) => isText(value[name])) &&
@@ -25,6 +25,20 @@ export function isDraft(value: unknown): value is LimitSet {
     isListOf(value['checklist'], isRecord)
   );
 }
+
+/** The entries of what a shelf keeps; null where it is no list. */
+export function listIn(text: string): readonly unknown[] | null {
+  try {
+    const kept: unknown = JSON.parse(text);
+    return Array.isArray(kept) ? (kept as readonly unknown[]) : null;
+  } catch {
+    return null;
+  }
+}
+
+/** The drafts in what a shelf keeps; what is none is passed over. */
+export const draftsIn = (text: string | null): readonly LimitSet[] =>
+  (listIn(text ?? '[]') ?? []).filter(isDraft);
 
 const isRow = (row: unknown): boolean =>
   isRecord(row) &&

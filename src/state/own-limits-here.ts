@@ -19,7 +19,7 @@ export function ownLimitsHere(shelf: Shelf): Promise<OwnLimitsSession> {
 
 async function open(own: OwnLimitsSession): Promise<OwnLimitsSession> {
   own.said = await own.open();
-  // another tab has written
-  addEventListener('storage', () => void own.follow());
+  // another tab has written, or may have while this page lay in the history
+  for (const event of ['storage', 'pageshow']) addEventListener(event, () => void own.follow());
   return own;
 }

@@ -2,7 +2,7 @@ import type { LimitSet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
 import { dropOwnSet, ownSets, putOwnSet, sourceOf } from './own-sets.svelte.ts';
 import { checkLimits, readLimits, type LimitsProblem } from './read-limits.ts';
-import { isDraft, putAside } from './kept-drafts.ts';
+import { draftsIn, listIn, putAside } from './kept-drafts.ts';
 import type { Shelf } from './shelf.ts';
 
 const NAME = 'toeline.limits';
@@ -17,7 +17,8 @@ export interface OwnLimits {
 /**
  * The limit sets that a person wrote or brought in. Drafts are kept on the
  * shelf at every change, right or wrong; what is right is compiled and judged
- * by. Nothing that comes from outside takes the place of what is here.
+ * by. Nothing that comes from outside takes the place of what is here. Several
+ * tabs write on one shelf: each writes only the sets that it has changed itself.
  */
 export class OwnLimitsSession {
   readonly #shelf: Shelf;
@@ -28,8 +29,14 @@ export class OwnLimitsSession {
   said = $state.raw<Message | null>(null);
   /** what the shelf held can't be read and could not be put aside: nothing is written over it */
   #untouchable = false;
-  /** sets that were taken out here, which another tab may still have written */
-  readonly #removed = new Set<string>();
+  /** each set as this tab last saw it on the shelf: what stands there otherwise, another tab has written */
+  readonly #seen = new Map<string, string>();
+  /** sets that were changed here and don't stand on the shelf yet */
+  readonly #changed = new Set<string>();
+  /** sets that were taken out here, as they were, while they still stand on the shelf */
+  readonly #removed = new Map<string, string>();
+  /** the set that a person has the hand on: what another tab makes of it waits */
+  #held: string | null = null;
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;
@@ -58,9 +65,9 @@ export class OwnLimitsSession {
   async #takeDown(): Promise<Message | null> {
     const text = this.#shelf.read(NAME);
     if (text === null) return null;
-    const kept = readKept(text);
-    const unread = kept === null || kept.some((entry) => !isDraft(entry));
-    for (const draft of kept ?? []) if (isDraft(draft)) await this.#take(draft);
+    const drafts = draftsIn(text);
+    const unread = listIn(text)?.length !== drafts.length;
+    for (const draft of drafts) await this.#takeFromShelf(draft);
     if (!unread) return null;
     this.#untouchable = !putAside(this.#shelf, NAME, text);
     return {
@@ -68,12 +75,30 @@ export class OwnLimitsSession {
     };
   }
 
-  /** Takes in what another tab has written since: whole sets that aren't here yet. */
+  /** Takes in what another tab has written since: new sets, and what it has made of sets that weren't changed here. */
   async follow(): Promise<void> {
-    const here = new Set(this.#all.map(({ draft }) => draft.id));
-    for (const draft of readKept(this.#shelf.read(NAME) ?? '[]') ?? [])
-      if (isDraft(draft) && !here.has(draft.id) && !this.#removed.has(draft.id))
-        await this.#take(draft);
+    const written = draftsIn(this.#shelf.read(NAME)).filter((draft) => this.#isNews(draft));
+    await Promise.all(written.map((draft) => this.#takeFromShelf(draft)));
+  }
+
+  #isNews(draft: LimitSet): boolean {
+    const { id } = draft;
+    const text = JSON.stringify(draft);
+    if (!this.#all.some((one) => one.draft.id === id)) return this.#removed.get(id) !== text;
+    const seen = this.#seen.get(id);
+    // one that came with a link and was never kept is this tab's own
+    return seen !== undefined && seen !== text && !this.#changed.has(id) && id !== this.#held;
+  }
+
+  async #takeFromShelf(draft: LimitSet): Promise<void> {
+    this.#seen.set(draft.id, JSON.stringify(draft));
+    await this.#take(draft);
+  }
+
+  /** Says which set a person has the hand on, or that it was let go: then what has waited comes in. */
+  hold(id: string | null): void {
+    this.#held = id;
+    if (id === null) void this.follow();
   }
 
   /** A new set with the rows of one there is, to be made one's own; its words are given by the caller. */
@@ -87,16 +112,18 @@ export class OwnLimitsSession {
   /** The set as it stands after a change: checked, kept, and judged by once it is right. */
   async change(draft: LimitSet): Promise<void> {
     this.#removed.delete(draft.id);
-    const taken = this.#take(draft);
-    this.#keep();
-    await taken;
+    this.#changed.add(draft.id);
+    await Promise.all([this.#take(draft), this.#keep()]);
   }
 
   remove(id: string): void {
-    this.#removed.add(id);
+    const mine = this.#all.find(({ draft }) => draft.id === id);
+    this.#removed.set(id, this.#seen.get(id) ?? JSON.stringify(mine?.draft));
+    this.#seen.delete(id);
+    this.#changed.delete(id);
     this.#all = this.#all.filter(({ draft }) => draft.id !== id);
     dropOwnSet(id);
-    this.#keep();
+    void this.#keep();
   }
 
   /** Brings a file in, whole or not at all; a set whose id is taken here comes in under another. */
@@ -126,38 +153,54 @@ export class OwnLimitsSession {
     this.#all = at < 0 ? [...this.#all, own] : this.#all.with(at, own);
   }
 
-  #keep(): void {
+  /**
+   * Writes what was changed here beside what stands on the shelf. Where another tab has changed the
+   * same set, what it had written stays as a set of its own.
+   */
+  async #keep(): Promise<void> {
     if (this.#untouchable) {
       this.refused = true;
       return;
     }
-    const here = new Set(this.#all.map(({ draft }) => draft.id));
-    // what another tab has written and this one hasn't taken in yet stays
-    const others = (readKept(this.#shelf.read(NAME) ?? '[]') ?? []).filter(
-      (entry) => isDraft(entry) && !here.has(entry.id) && !this.#removed.has(entry.id),
+    const text = this.#shelf.read(NAME);
+    const kept = draftsIn(text).filter(
+      (draft) => this.#removed.get(draft.id) !== JSON.stringify(draft),
     );
-    const text = JSON.stringify([...this.#all.map(({ draft }) => draft), ...others]);
-    this.refused = !this.#shelf.write(NAME, text);
+    const isKept = (id: string): boolean => kept.some((one) => one.id === id);
+    const mine = this.#all
+      .map(({ draft }) => draft)
+      .filter(
+        ({ id }) =>
+          this.#changed.has(id) ||
+          // came with a link and was never kept, or the whole shelf was emptied
+          ((text === null || !this.#seen.has(id)) && !isKept(id)),
+      );
+    const copies: LimitSet[] = [];
+    const beside = kept.map((one) => {
+      const own = mine.find(({ id }) => id === one.id);
+      const theirs = JSON.stringify(one);
+      if (own && theirs !== this.#seen.get(one.id) && theirs !== JSON.stringify(own))
+        copies.push({ ...one, id: this.#freshId(one.id, [...kept, ...copies]) });
+      return own ?? one;
+    });
+    const next = [...beside, ...mine.filter(({ id }) => !isKept(id)), ...copies];
+    this.refused = !this.#shelf.write(NAME, JSON.stringify(next));
+    if (this.refused) return;
+    for (const draft of mine) this.#seen.set(draft.id, JSON.stringify(draft));
+    this.#changed.clear();
+    this.#removed.clear();
+    for (const { name } of copies) this.said = { key: 'own_limits_other_tab', values: { name } };
+    await Promise.all(copies.map((draft) => this.#takeFromShelf(draft)));
   }
 
   /** An id that nothing here goes by, told from its like by a number. */
-  #freshId(like: string): string {
+  #freshId(like: string, beside: readonly LimitSet[] = []): string {
     const stem = like.replace(/-own(-\d+)?$/u, '');
-    const taken = new Set(this.#all.map(({ draft }) => draft.id));
+    const taken = new Set([...this.#all.map(({ draft }) => draft), ...beside].map(({ id }) => id));
     for (let n = 1; ; n++) {
       const id = n === 1 ? `${stem}-own` : `${stem}-own-${n}`;
       if (!taken.has(id)) return id;
     }
-  }
-}
-
-/** The entries of what a shelf keeps; null where it is no list. */
-function readKept(text: string): readonly unknown[] | null {
-  try {
-    const kept: unknown = JSON.parse(text);
-    return Array.isArray(kept) ? (kept as readonly unknown[]) : null;
-  } catch {
-    return null;
   }
 }
 

@@ -219,6 +219,111 @@ describe('what a shelf keeps of limit sets', () => {
     expect(one.all.map((set) => set.draft.id)).toEqual([first]);
   });
 
+  describe('is changed by two tabs:', () => {
+    const [x, y] = ['lock-gate-house-own', 'lock-gate-house-own-2'];
+    const draftOf = (id: string, about: string): LimitSet => ({ ...house, ...words, id, about });
+    const aboutOf = (own: OwnLimitsSession) =>
+      Object.fromEntries(own.all.map(({ draft }) => [draft.id, draft.about]));
+    const keptAbout = (place: ReturnType<typeof shelf>) =>
+      Object.fromEntries(
+        (JSON.parse(place.kept.get('toeline.limits') ?? '[]') as LimitSet[]).map((set) => [
+          set.id,
+          set.about,
+        ]),
+      );
+
+    /** Two tabs that both opened with the same two sets. */
+    async function twoTabs() {
+      const place = shelf();
+      place.write('toeline.limits', JSON.stringify([draftOf(x, 'old'), draftOf(y, 'old')]));
+      const [one, other] = [new OwnLimitsSession(place), new OwnLimitsSession(place)];
+      await one.open();
+      await other.open();
+      return { place, one, other };
+    }
+
+    it('a change to one set does not take back what the other tab made of another', async () => {
+      const { place, one, other } = await twoTabs();
+      await one.change(draftOf(x, 'new'));
+      await other.change(draftOf(y, 'new'));
+      expect(keptAbout(place)).toEqual({ [x]: 'new', [y]: 'new' });
+      await other.follow();
+      expect(aboutOf(other)).toEqual({ [x]: 'new', [y]: 'new' });
+      expect(other.said).toBeNull();
+      // and it is judged by as the other tab left it
+      await one.change({ ...withLimit(house, 'sheetLeg1 + 5 mm'), ...words, id: x });
+      await other.follow();
+      const row = ownSetOf(x)?.criteria.find(({ id }) => id === 'leg1-most');
+      expect(row?.max).toEqual({ mm: 'sheetLeg1 + 5 mm' });
+    });
+
+    it('of one set that both change the later stays, and the other beside it under an id of its own', async () => {
+      const { place, one, other } = await twoTabs();
+      await one.change(draftOf(x, 'by the one'));
+      await other.change(draftOf(x, 'by the other'));
+      const copy = 'lock-gate-house-own-3';
+      const all = { [x]: 'by the other', [y]: 'old', [copy]: 'by the one' };
+      expect(keptAbout(place)).toEqual(all);
+      expect(aboutOf(other)).toEqual(all);
+      expect(other.said).toEqual({
+        key: 'own_limits_other_tab',
+        values: { name: 'Sluice 5' },
+      });
+      await one.follow();
+      expect(aboutOf(one)).toEqual(all);
+      // once that is taken in there is nothing to keep apart
+      await one.change(draftOf(x, 'by the one again'));
+      expect(keptAbout(place)).toEqual({ ...all, [x]: 'by the one again' });
+    });
+
+    it('a set under the hand waits until it is let go', async () => {
+      const { one, other } = await twoTabs();
+      other.hold(x);
+      await one.change(draftOf(x, 'new'));
+      await one.change(draftOf(y, 'new'));
+      await other.follow();
+      expect(aboutOf(other)).toEqual({ [x]: 'old', [y]: 'new' });
+      other.hold(null);
+      expect(aboutOf(other)).toEqual({ [x]: 'new', [y]: 'new' });
+    });
+
+    it('a set that one has removed is not written back by the other, unless it goes on with it', async () => {
+      const { place, one, other } = await twoTabs();
+      one.remove(x);
+      await other.change(draftOf(y, 'new'));
+      expect(keptAbout(place)).toEqual({ [y]: 'new' });
+      await other.change(draftOf(x, 'went on'));
+      await one.follow();
+      await one.change(draftOf(y, 'newer'));
+      expect(keptAbout(place)).toEqual({ [x]: 'went on', [y]: 'newer' });
+    });
+
+    it('what one has made of a set meanwhile is not removed with what the other saw of it', async () => {
+      const { place, one, other } = await twoTabs();
+      await one.change(draftOf(x, 'new'));
+      other.remove(x);
+      expect(keptAbout(place)).toEqual({ [x]: 'new', [y]: 'old' });
+    });
+
+    it('what the shelf refused is kept with the next change, and so is what was on an emptied shelf', async () => {
+      let refuses = false;
+      const place = shelf();
+      const own = new OwnLimitsSession({
+        read: (name) => place.read(name),
+        write: (name, text) => !refuses && place.write(name, text),
+      });
+      await own.start(house, { ...words, about: 'one' });
+      refuses = true;
+      await own.change(draftOf(x, 'two'));
+      refuses = false;
+      await own.start(house, { ...words, about: 'three' });
+      expect(keptAbout(place)).toEqual({ [x]: 'two', [y]: 'three' });
+      place.kept.clear();
+      await own.change(draftOf(y, 'four'));
+      expect(keptAbout(place)).toEqual({ [x]: 'two', [y]: 'four' });
+    });
+  });
+
   it('a file nested deeper than any set is refused plainly', async () => {
     const own = new OwnLimitsSession(shelf());
     const answer = await own.bringIn('['.repeat(100_000));
