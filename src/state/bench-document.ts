@@ -24,8 +24,8 @@ export const startingConstruction: readonly ConstructionName[] = [
   'fusion',
 ];
 
-/** The document as it stands in a file: readable, one key a line. */
-export const writeDocument = (document: BenchDocument): string =>
+/** The document as it stands in a file: readable, one key a line. What is kept says which tab it is `by`. */
+export const writeDocument = (document: BenchDocument & { readonly by?: number }): string =>
   `${JSON.stringify(document, null, 2)}\n`;
 
 /** What the tail of an address that carries a bench begins with. */

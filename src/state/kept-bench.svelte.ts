@@ -22,17 +22,14 @@ const keptElsewhere = new WeakSet<BenchSession>();
  */
 export async function openBench(shelf: Shelf, tab: Tab, hash: string): Promise<BenchSession> {
   const bench = await keptBench(shelf);
-  await openLeft(bench, tab, shelf.read(NAME));
+  const text = tab.read();
+  // A reload brings back the tab's own work over what is kept, where another tab has kept since.
+  if (text !== null && text !== shelf.read(NAME)) {
+    const left = await read(text, 'readDocument');
+    if (left.ok) bench.load(left.document);
+  }
   await openLink(bench, tab, hash);
   return bench;
-}
-
-/** A reload brings back the tab's own work over what is kept, where another tab has kept since. */
-async function openLeft(bench: BenchSession, tab: Tab, kept: string | null): Promise<void> {
-  const text = tab.read();
-  if (text === null || text === kept) return;
-  const left = await read(text, 'readDocument');
-  if (left.ok) bench.load(left.document);
 }
 
 async function keptBench(shelf: Shelf): Promise<BenchSession> {
@@ -84,9 +81,10 @@ const NO_READER = 'bench_document_no_reader';
  */
 export function keepBench(bench: BenchSession, shelf: Shelf, tab: Tab): () => void {
   const elsewhere = keptElsewhere.has(bench);
-  let said = elsewhere;
+  const by = Math.random();
+  let said = false;
   let opened = false;
-  let worked = tab.read() !== null;
+  let text = tab.read() ?? '';
   let mine = shelf.read(NAME);
   $effect(() => {
     const { document } = bench;
@@ -95,25 +93,25 @@ export function keepBench(bench: BenchSession, shelf: Shelf, tab: Tab): () => vo
       opened = true;
       return;
     }
-    worked = true;
-    const text = writeDocument(document);
+    text = writeDocument({ ...document, by });
     const isWithTab = tab.write(text);
-    const there = shelf.read(NAME);
-    if (!elsewhere && there !== null && there !== mine) otherTab(bench, shelf, there);
-    if (!elsewhere && shelf.write(NAME, text)) {
-      mine = text;
-      return;
-    }
-    if (!said) bench.notice ??= { key: isWithTab ? 'bench_storage_refused' : 'bench_not_kept' };
-    said = true;
+    // That is said already.
+    if (elsewhere) return;
+    const settle = (isKept: boolean): void => {
+      if (isKept) mine = text;
+      else {
+        if (!said) bench.notice ??= { key: isWithTab ? 'bench_storage_refused' : 'bench_not_kept' };
+        said = true;
+      }
+    };
+    if (shelf.read(NAME) === mine) settle(shelf.write(NAME, text));
+    else
+      import('./aside.ts').then(
+        ({ keepBeside }) => settle(keepBeside(bench, shelf, mine, text, said)),
+        () => settle(false),
+      );
   });
   return () => {
-    if (worked) tab.write(writeDocument(bench.document));
+    if (text) tab.write(text);
   };
-}
-
-/** Another tab works on a bench of its own: its last state goes aside, and the person is told. */
-function otherTab(bench: BenchSession, shelf: Shelf, text: string): void {
-  bench.notice ??= { key: 'bench_other_tab' };
-  void import('./aside.ts').then(({ putAside }) => putAside(shelf, text)).catch(() => null);
 }

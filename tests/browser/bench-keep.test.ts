@@ -352,7 +352,7 @@ for (const [how, script] of [
     await openBench(page);
     await fieldOf(page, 'Leg 1').fill('10');
     await page.keyboard.press('Enter');
-    await expect(page.getByRole('alert')).toContainText('keeps nothing between visits');
+    await expect(page.getByRole('alert')).toContainText('not kept between visits');
     await page.getByRole('link', { name: /Lessons$/ }).click();
     // the tab is on the other page once the bench has gone
     await expect(page.locator('.checks')).toHaveCount(0);

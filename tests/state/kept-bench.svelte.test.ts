@@ -198,9 +198,84 @@ describe('a tab', () => {
     bench.propose('leg1', 9);
     bench.commit();
     flushSync();
-    expect(bench.notice?.key).toBe('bench_other_tab');
-    await vi.waitFor(() => expect(readAside(shelf)).toEqual([withLeg(15)]));
+    await vi.waitFor(() => expect(bench.notice?.key).toBe('bench_other_tab'));
+    expect(readAside(shelf)).toEqual([withLeg(15)]);
     expect(shelf.read(KEPT)).toContain('"leg1": 9');
+    stop();
+  });
+
+  /** Two tabs that opened the same bench, and work on it: each by its number. */
+  async function twoTabs(shelf: Shelf) {
+    const tabs = [tabWith(), tabWith()] as const;
+    const benches = [
+      await openBench(shelf, newTab, ''),
+      await openBench(shelf, newTab, ''),
+    ] as const;
+    const stops = benches.map((bench, at) =>
+      $effect.root(() => keepBench(bench, shelf, tabs[at] ?? newTab)),
+    );
+    flushSync();
+    const work = async (at: 0 | 1, leg1: number): Promise<void> => {
+      benches[at].propose('leg1', leg1);
+      benches[at].commit();
+      flushSync();
+      await vi.waitFor(() =>
+        expect(shelf.read(KEPT) === tabs[at].text || benches[at].notice !== null).toBe(true),
+      );
+    };
+    const stop = (): void => {
+      for (const one of stops) one();
+    };
+    return { tabs, benches, work, stop };
+  }
+  const legIn = (text: string | null): unknown =>
+    (JSON.parse(text ?? '') as { readonly joint: { readonly leg1: number } }).joint.leg1;
+
+  it('in turn with another leaves the newest of each aside, however often they take turns', async () => {
+    const shelf = shelfWith({ [KEPT]: withLeg(8), [ASIDE]: JSON.stringify(['mangled']) });
+    const { work, stop } = await twoTabs(shelf);
+    for (let turn = 0; turn < 12; turn++) {
+      await work(0, 5 + turn / 10);
+      await work(1, 7 + turn / 10);
+    }
+    expect(legIn(shelf.read(KEPT))).toBe(8.1);
+    const [mangled, ...aside] = readAside(shelf);
+    expect(mangled).toBe('mangled');
+    // the last of the other tab, and the last that this tab had kept before that
+    expect(aside.map(legIn)).toEqual([8, 6.1]);
+    stop();
+  });
+
+  it('leaves what another has kept where it is when that can’t be put aside, and says so', async () => {
+    const full = JSON.stringify(Array.from({ length: 9 }, (_, index) => `text ${index}`));
+    const shelf = shelfWith({ [KEPT]: withLeg(8), [ASIDE]: full });
+    const { tabs, benches, work, stop } = await twoTabs(shelf);
+    await work(0, 5);
+    expect(benches[0].notice).toBeNull();
+    await work(1, 7);
+    expect(benches[1].notice?.key).toBe('bench_other_tab_stays');
+    expect(legIn(shelf.read(KEPT))).toBe(5);
+    expect(legIn(tabs[1].text)).toBe(7);
+    // once there is room it is kept again
+    dropAside(shelf, 'text 0');
+    benches[1].notice = null;
+    await work(1, 6);
+    await vi.waitFor(() => expect(legIn(shelf.read(KEPT))).toBe(6));
+    expect(readAside(shelf).slice(8).map(legIn)).toEqual([5]);
+    stop();
+  });
+
+  it('leaves what another has kept where it is when what puts it aside can’t be fetched', async () => {
+    const shelf = shelfWith({ [KEPT]: withLeg(8) });
+    const { benches, work, stop } = await twoTabs(shelf);
+    await work(0, 5);
+    vi.doMock('../../src/state/aside.ts', () => {
+      throw new Error('offline');
+    });
+    await work(1, 7);
+    expect(benches[1].notice?.key).toBe('bench_storage_refused');
+    expect(legIn(shelf.read(KEPT))).toBe(5);
+    vi.doUnmock('../../src/state/aside.ts');
     stop();
   });
 });
