@@ -18,7 +18,9 @@ export class LessonProgress {
 
   markDone(lesson: string, task: string): void {
     if (this.isDone(lesson, task)) return;
-    this.#done = new Set([...this.#done, `${lesson}/${task}`]);
+    // another tab may have got some right meanwhile
+    const there = readDone(this.#shelf.read(NAME));
+    this.#done = new Set([...there, ...this.#done, `${lesson}/${task}`]);
     this.#shelf.write(NAME, JSON.stringify([...this.#done]));
   }
 }

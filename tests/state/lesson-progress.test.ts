@@ -24,6 +24,16 @@ describe('LessonProgress', () => {
     expect(next.isDone('other', 'grow-the-legs')).toBe(false);
   });
 
+  it('takes in what another tab has got right meanwhile, and does not wipe it', () => {
+    const shelf = shelfWith(null);
+    const [one, other] = [new LessonProgress(shelf), new LessonProgress(shelf)];
+    one.markDone('a', '1');
+    other.markDone('b', '2');
+    expect(other.isDone('a', '1')).toBe(true);
+    const next = new LessonProgress(shelf);
+    expect(next.isDone('a', '1') && next.isDone('b', '2')).toBe(true);
+  });
+
   it('goes on without a shelf that accepts anything', () => {
     const progress = new LessonProgress(shelfWith(null, false));
     progress.markDone('a', '1');
