@@ -1,7 +1,7 @@
 export * from './judging.ts';
 export * from './job-sheet.ts';
 export type * from './limit-set.ts';
-export type { Subject } from './subject.ts';
+export { isMeasured, subjects, type Subject } from './subject.ts';
 export { LimitsError } from './limits-error.ts';
 export { parseJobSheet } from './parse-job-sheet.ts';
 export { parseLimitSet } from './parse-limit-set.ts';

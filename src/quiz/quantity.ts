@@ -1,6 +1,8 @@
 import { isTwoSided } from '../joint/index.ts';
 import type { Joint } from '../joint/index.ts';
+import { isMeasured, subjects } from '../limits/index.ts';
 import type { Check } from '../limits/index.ts';
+import { measurementCatalogue } from '../measure/index.ts';
 import type { Answer } from './question.ts';
 import type { Fault, Quantity } from './skill.ts';
 
@@ -8,6 +10,21 @@ type Subject = Check['measurement'];
 
 /** What is measured, whichever toe, plate or datum it is measured at. */
 export const quantityOf = (subject: Subject): Quantity => subject.replace(/\..*$|[12]$/u, '');
+
+/** Every quantity that a limit may be put to, by any set, and what has a name of its own besides. */
+const quantities = new Set(
+  subjects
+    .filter(
+      (subject) =>
+        !isMeasured(subject) ||
+        measurementCatalogue[subject].judged ||
+        quantityOf(subject) === subject,
+    )
+    .map(quantityOf),
+);
+
+/** Whether a name from outside is that of a quantity. */
+export const isQuantity = (name: string): boolean => quantities.has(name);
 
 /** The plate that a measurement belongs to; null where it belongs to none. */
 export const sideOf = (subject: Subject): 1 | 2 | null =>

@@ -1,3 +1,4 @@
+import { isQuantity } from './quantity.ts';
 import type { Skill, SkillId } from './skill.ts';
 
 /** The id of a skill: its kind, stage, quantity and sense, with points between, and `refer` where it is of what is open. */
@@ -18,5 +19,6 @@ export function skillOf(id: SkillId): Skill | null {
     Skill['sense'],
     string | undefined,
   ];
+  if (!isQuantity(quantity)) return null;
   return { id, kind, stage, quantity, sense, refers: open !== undefined };
 }

@@ -5,6 +5,8 @@ import {
   type LogRecord,
   type SlipRecord,
 } from '../call-record.ts';
+import { subjects } from '../../limits/index.ts';
+import { isQuantity } from '../quantity.ts';
 import type { Answer, QuestionSpec } from '../question.ts';
 import { skillOf } from '../skill-id.ts';
 import type { Fault, SkillId } from '../skill.ts';
@@ -163,7 +165,8 @@ function timeOf(record: Fields, name: string): string {
 
 function faultOf(record: Fields, name: string): Fault {
   const text = textOf(record, name);
-  if (!/^[a-z][a-z0-9]*\.(?:min|max)$/iu.test(text))
+  const [, quantity = ''] = /^([a-z]+[12]?)\.(?:min|max)$/iu.exec(text) ?? [];
+  if (!isQuantity(quantity) && !subjects.some((subject) => subject === quantity))
     throw new LogError(name, { key: 'calls_log_no_fault' });
   return text as Fault;
 }

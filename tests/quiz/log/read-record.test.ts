@@ -83,13 +83,26 @@ describe('a record from outside', () => {
     expect(refusal(record)).toEqual([path, key]);
   });
 
-  it.each(['1undercut.max', 'undercut.most', 'under-cut.max', 'undercut.max2', ' undercut.max'])(
-    'that names a fault "%s" is refused, in truth and answer',
-    (fault) => {
-      expect(refusal({ ...call, fault })).toEqual(['fault', 'calls_log_no_fault']);
-      expect(refusal({ ...call, ...inAnswer({ fault }) })).toEqual(['fault', 'calls_log_no_fault']);
+  it.each(['constructor.max', 'nonsense.min.refer', 'toString.max', 'visibleLeg.min', 't.max'])(
+    'of a skill in a quantity that there is not is refused: %s',
+    (skill) => {
+      const record = { ...call, ...inSpec({ skill: `fillet.welded.${skill}` }) };
+      expect(refusal(record)).toEqual(['spec.skill', 'calls_log_no_skill']);
     },
   );
+
+  it.each([
+    'constructor.max',
+    'zzz.max',
+    '1undercut.max',
+    'undercut.most',
+    'under-cut.max',
+    'undercut.max2',
+    ' undercut.max',
+  ])('that names a fault "%s" is refused, in truth and answer', (fault) => {
+    expect(refusal({ ...call, fault })).toEqual(['fault', 'calls_log_no_fault']);
+    expect(refusal({ ...call, ...inAnswer({ fault }) })).toEqual(['fault', 'calls_log_no_fault']);
+  });
 
   it.each<readonly [string, Partial<CallRecord>]>([
     ['the ends of what a number may be', { limit: -1e6, exceedance: 1e9, pxPerMm: 1000, took: 0 }],
