@@ -189,6 +189,9 @@ describe('the log of calls', () => {
     expect(next.records.map(({ id }) => id)).toEqual(['a', 'b']);
     expect(next.newer).toBe(1);
     expect(await next.bringIn(file)).toEqual({ ok: true, added: 0, known: 2, later: 1 });
+    // of two that differ under one id one is taken, and the other is not said to be here already
+    const twins = logToJson([callWith({ id: 'c' }), callWith({ id: 'c', limit: 0.4 })]);
+    expect(await next.bringIn(twins)).toEqual({ ok: true, added: 1, known: 0, later: 0 });
     expect(next.newer).toBe(1);
   });
 

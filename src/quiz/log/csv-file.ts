@@ -81,6 +81,19 @@ const guarded = (cell: string): string =>
 /** What a spreadsheet puts between cells where a comma is the decimal mark, or in a text of tabs. */
 const SEPARATORS = [';', '\t'] as const;
 
+/** A first line that tells a spreadsheet what stands between cells; it is seen from the head all the same. */
+const SEPARATOR_LINE = /^"?sep=.?"?(?:\r\n|\r|\n|$)/iu;
+
+/** The columns of a head row; one that isn't there as it is written here may be in any case. */
+function columnsIn(row: readonly string[]): readonly string[] {
+  const head = row.map((text) => text.trim());
+  return head.map((heading) => {
+    const lower = heading.toLowerCase();
+    const column = columns.find((one) => one.toLowerCase() === lower);
+    return column === undefined || head.includes(column) ? heading : column;
+  });
+}
+
 /** The rows of a table, by what stands between the cells of its first line, and its decimal mark. */
 function rowsOf(text: string): { readonly rows: readonly string[][]; readonly mark: '.' | ',' } {
   const [head = ''] = text.split(/[\r\n]/u, 1);
@@ -98,13 +111,19 @@ function rowsOf(text: string): { readonly rows: readonly string[][]; readonly ma
  * and the whole ones in a JSON file would be taken for known.
  */
 export function logFromCsv(text: string): LogFile {
-  const { rows, mark } = rowsOf(text.replace(/^\uFEFF/u, ''));
-  const [head = [], ...body] = rows;
+  const table = text.replace(/^\uFEFF/u, '').replace(SEPARATOR_LINE, '');
+  if (table.trim() === '') return { ok: false, why: { key: 'calls_log_empty' } };
+  // No text has it: a table of a spreadsheet's own kind, a picture, or a text of two bytes a letter.
+  if (table.includes('\0')) return { ok: false, why: { key: 'calls_log_no_table' } };
+  const { rows, mark } = rowsOf(table);
+  const [first = [], ...body] = rows;
+  const head = columnsIn(first);
   const version = head.indexOf('version');
   if (body.some((row) => Number(row[version]) > LOG_VERSION))
     return { ok: false, why: { key: 'calls_log_newer_table' } };
-  if (!columns.every((column) => head.includes(column)))
-    return { ok: false, why: { key: 'calls_log_no_columns' } };
+  const missing = columns.find((column) => !head.includes(column));
+  if (missing !== undefined)
+    return { ok: false, why: { key: 'calls_log_no_columns', values: { column: missing } } };
   return readAll(
     body.filter((row) => row.some((cell) => cell !== '')).map((row) => recordIn(head, row, mark)),
   );

@@ -212,7 +212,44 @@ describe('a log of calls as a file', () => {
   it('as a table without one of its columns is said to be none', () => {
     const table = logToCsv([callWith()]);
     expect(keyOf(logFromCsv(table.replace(',took', ',time')))).toBe('calls_log_no_columns');
-    expect(keyOf(logFromCsv(''))).toBe('calls_log_no_columns');
+    expect(logFromCsv(table.replace(',took', ',time'))).toMatchObject({
+      why: { values: { column: 'took' } },
+    });
+  });
+
+  it.each(['', '\uFEFF', '\r\n\r\n', ' ', 'sep=;'])(
+    'that has nothing in it is said to be empty: %j',
+    (text) => {
+      expect(keyOf(logFromCsv(text))).toBe('calls_log_empty');
+    },
+  );
+
+  it('that is no text is said to be none, though its first line looks like one', () => {
+    expect(keyOf(logFromCsv('PK\u0003\u0004\0\0'))).toBe('calls_log_no_table');
+    // two bytes a letter, read as one
+    const wide = logToCsv([callWith()]).replaceAll(/./gu, '$&\0');
+    expect(keyOf(logFromCsv(wide))).toBe('calls_log_no_table');
+  });
+
+  it.each<readonly [string, (head: string) => string]>([
+    ['spaces after the commas', (head) => head.replaceAll(',', ', ')],
+    ['capitals', (head) => head.toUpperCase()],
+    ['a first line that names the separator', (head) => `sep=,\r\n${head}`],
+    ['the same in quotes', (head) => `"sep=,"\n${head}`],
+  ])('as a table is read with %s over its columns', (_what, change) => {
+    const [head = '', ...rows] = logToCsv([callWith()]).split('\r\n');
+    expect(recordsOf(logFromCsv([change(head), ...rows].join('\r\n')))).toEqual([callWith()]);
+  });
+
+  it('as a table keeps to its own column where somebody’s differs by its case', () => {
+    const [head, row] = logToCsv([callWith()]).split('\r\n');
+    const table = `ID,${head ?? ''}\r\nmine,${row ?? ''}\r\n`;
+    expect(recordsOf(logFromCsv(table))).toEqual([callWith()]);
+  });
+
+  it('as a table is read with semicolons that its first line names', () => {
+    const text = logToCsv([callWith()]).replaceAll(',', ';');
+    expect(recordsOf(logFromCsv(`sep=;\r\n${text}`))).toEqual([callWith()]);
   });
 
   it('as a table without its columns is said to be none', () => {
