@@ -34,10 +34,22 @@ export function parseFormula(parser: Parser, text: string): MathNode {
     return parser(plain);
   } catch (error) {
     const place = placeOf(error, text);
+    const typed = decimalComma(text.slice(0, text.length - place.length), place);
+    if (typed !== null) {
+      const meant = typed.replace(',', '.');
+      throw new FormulaError('limits_formula_decimal_comma', typed, { meant });
+    }
     throw place.trim() === ''
       ? new FormulaError('limits_formula_broken_off', text)
       : new FormulaError('limits_formula_unreadable', place);
   }
+}
+
+/** The number with a comma in it that the parser stopped in; null where it stopped at something else. */
+function decimalComma(before: string, from: string): string | null {
+  const [whole] = /\d+$/u.exec(before) ?? [];
+  const [part] = /^,\d+/u.exec(from) ?? [];
+  return whole === undefined || part === undefined ? null : whole + part;
 }
 
 /** What stands where the parser stopped; nothing when it stopped at the end. */

@@ -180,6 +180,19 @@ describe('what a formula may not do', () => {
       values: { place: ') t2' },
     });
     expect(refused('t1 @ t2')).toBe('limits_formula_unreadable');
+    expect(refused('t1, t2')).toBe('limits_formula_unreadable');
+  });
+
+  it('with a decimal comma is told that a point is wanted', () => {
+    expect(refusal('0,1 t1')).toEqual({
+      key: 'limits_formula_decimal_comma',
+      values: { place: '0,1', meant: '0.1' },
+    });
+    expect(refusal('t1 + 12,25 mm')).toEqual({
+      key: 'limits_formula_decimal_comma',
+      values: { place: '12,25', meant: '12.25' },
+    });
+    expect(refused('min(1,2) t1 + ) t2')).toBe('limits_formula_unreadable');
   });
 
   it('compares twice in one go', () => {
