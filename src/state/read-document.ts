@@ -1,4 +1,4 @@
-import { JointError, parseJoint } from '../joint/index.ts';
+import { JointError, parseJoint, type Joint } from '../joint/index.ts';
 import { constructionNames, type ConstructionName } from '../lesson/index.ts';
 import { LimitsError, parseJobSheet, type JobSheet } from '../limits/index.ts';
 import type { Message } from '../units/index.ts';
@@ -44,18 +44,33 @@ async function documentFrom(value: unknown): Promise<ReadDocument> {
   }
   try {
     const joint = parseJoint(record['joint']);
-    const held = record['held'] == null ? null : parseJoint(record['held']);
-    // What parses may still be no joint that can exist.
-    for (const one of held === null ? [joint] : [joint, held]) {
-      await fetchKind(one.kind);
-      sectionOf(one);
-    }
+    await refuseImpossible(joint);
+    const held = await within('bench_document_bad_held', async () => {
+      const outline = record['held'] == null ? null : parseJoint(record['held']);
+      if (outline !== null) await refuseImpossible(outline);
+      return outline;
+    });
     const sheet = await withOwnLimits(parseJobSheet(record['sheet']), record['limits']);
     await fetchLimitSet(sheet.limitSet);
     const shown = construction(record['construction']);
     return { ok: true, document: { version: 1, joint, sheet, held, construction: shown } };
   } catch (error) {
     return { ok: false, why: reasonOf(error) };
+  }
+}
+
+/** What parses may still be no joint that can exist. */
+async function refuseImpossible(joint: Joint): Promise<void> {
+  await fetchKind(joint.kind);
+  sectionOf(joint);
+}
+
+/** Reads a part of the document; what is wrong in it is told as of that part. */
+async function within<Part>(key: string, read: () => Promise<Part>): Promise<Part> {
+  try {
+    return await read();
+  } catch (error) {
+    throw new LimitsError('', { key, values: { why: reasonOf(error) } });
   }
 }
 
@@ -66,11 +81,16 @@ async function documentFrom(value: unknown): Promise<ReadDocument> {
 async function withOwnLimits(sheet: JobSheet, value: unknown): Promise<JobSheet> {
   if (value === undefined) return sheet;
   const { checkLimits } = await import('./read-limits.ts');
-  const read = await checkLimits(value);
-  if (!read.ok) {
-    const [problem] = read.problems;
-    throw new LimitsError(problem?.path ?? '', problem?.reason ?? { key: 'limits_data_no_record' });
-  }
+  const read = await within('bench_document_bad_limits', async () => {
+    const checked = await checkLimits(value);
+    if (checked.ok) return checked;
+    const { path, reason } = checked.problems[0] ?? {
+      path: '',
+      reason: { key: 'limits_data_no_record' },
+    };
+    // where the whole of it is none there is no field to name
+    throw new LimitsError(path === 'set' ? '' : path, reason);
+  });
   if (read.set.id !== sheet.limitSet) {
     throw new LimitsError('limits.id', { key: 'bench_document_other_limits' });
   }

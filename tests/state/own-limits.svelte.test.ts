@@ -146,7 +146,16 @@ describe('a bench that is judged by a set of one’s own', () => {
     const read = await readDocument(JSON.stringify(bad));
     expect(read).toMatchObject({
       ok: false,
-      why: { values: { field: 'version', reason: { key: 'limits_data_other_version' } } },
+      why: {
+        key: 'bench_document_bad_limits',
+        values: {
+          why: { values: { field: 'version', reason: { key: 'limits_data_other_version' } } },
+        },
+      },
+    });
+    // one that is no set at all has no field to name
+    expect(await readDocument(JSON.stringify({ ...document, limits: 7 }))).toMatchObject({
+      why: { key: 'bench_document_bad_limits', values: { why: { key: 'limits_data_no_record' } } },
     });
   });
 });

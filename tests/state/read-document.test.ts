@@ -47,7 +47,7 @@ describe('the bench as a document', () => {
     expect(await why(changed({ joint: { ...whole.joint, leg1: 1e9 } }))).toBe(
       'joint_error_out_of_range',
     );
-    expect(await why(changed({ held: { kind: 'fillet' } }))).toMatch(/^joint_error_/);
+    expect(await why(changed({ held: { kind: 'fillet' } }))).toBe('bench_document_bad_held');
     expect(await why(changed({ sheet: {} }))).toMatch(/^limits_/);
   });
 
@@ -57,6 +57,14 @@ describe('the bench as a document', () => {
       key: 'bench_document_bad_field',
       values: { field: 'guard.factor' },
     });
+  });
+
+  it('says that it is the held outline in which something is wrong', async () => {
+    for (const held of [7, { ...whole.joint, leg1: 'long' }])
+      expect(await readDocument(JSON.stringify({ ...whole, held }))).toMatchObject({
+        ok: false,
+        why: { key: 'bench_document_bad_held' },
+      });
   });
 
   it('is refused with limits that are not those its sheet names', async () => {
