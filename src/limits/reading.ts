@@ -80,7 +80,7 @@ export function withPenetration(
   { penetrationProven }: JobSheet,
 ): Reading | null {
   const depth = values.throatPenetration?.value ?? null;
-  if (!penetrationProven || plain === null || plain.value === null || depth === null) return plain;
+  if (!penetrationProven || plain?.value == null || depth === null) return plain;
   const value = Math.min(plain.value + depth, values.deepThroat?.value ?? Infinity);
   const remark: Message =
     value > plain.value

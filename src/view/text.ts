@@ -1,6 +1,7 @@
 import {
   formatFixed,
   formatLength,
+  inch64ToMm,
   mmToInch,
   nearestInch64,
   type LengthFormat,
@@ -82,17 +83,31 @@ export function text(message: Message, reading: Reading, brief = false): string 
 /** No figure is given to more decimals than these. */
 const MOST_DECIMALS = 6;
 
-/** Whether what was measured and its limit read alike, though they are not: 1/32, over the 1/32 allowed. */
+/**
+ * Whether what was measured and its limit read alike, though they are not: 1/32, over the 1/32 allowed;
+ * or a limit reads as the fraction that it isn't.
+ */
 function isUntold(
   { measured, limit }: NonNullable<Message['values']>,
   words: Readonly<Record<string, string | number>>,
-  { decimals = 2 }: Reading,
+  reading: Reading,
 ): boolean {
   const isPair = typeof measured === 'object' && typeof limit === 'object';
-  if (!isPair || !('value' in measured) || !('value' in limit) || decimals >= MOST_DECIMALS)
-    return false;
-  return measured.value !== limit.value && words['measured'] === words['limit'];
+  if (!isPair || !('value' in measured) || !('value' in limit)) return false;
+  if ((reading.decimals ?? 0) >= MOST_DECIMALS) return false;
+  const isAlike = measured.value !== limit.value && words['measured'] === words['limit'];
+  return isAlike || (limit.unit === 'mm' && !isTrue(limit.value, reading));
 }
+
+/** Half of the last place that a millimetre figure is given to. */
+const FRACTION_OFF = 0.005;
+
+/** Whether the reader's own figure of a limit is the limit: 3 mm is no eighth of an inch. */
+export const isTrue = (limit: number, { units, inches, decimals }: Reading): boolean =>
+  units === 'mm' ||
+  inches !== 'fraction' ||
+  decimals !== undefined ||
+  Math.abs(inch64ToMm(nearestInch64(limit, 64)) - limit) < FRACTION_OFF;
 
 function word(value: MessageValue, reading: Reading, brief: boolean): string | number {
   if (typeof value === 'string') return value;

@@ -62,8 +62,6 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'view/page/check-reading.ts': {
     '6': 'most decimals',
     '1e-9': 'the one tolerance',
-    '64': 'divisions of an inch',
-    '0.005': 'half of a millimetre figure’s last place',
   },
   'view/page/conformance-text.ts': { '100': 'per cent' },
   'view/page/parameter-text.ts': { '0.1': 'a step as shown' },

@@ -154,6 +154,9 @@ describe('words', () => {
     expect(over(0.85, 0.79375, fraction)).toContain('0.033');
     expect(over(0.85, 0.79375, fraction)).toContain('0.031');
     expect(over(1.6, 0.79375, fraction)).toContain('1/16');
+    // 0.5 mm is 0.0197 in and no 1/64, which is 0.0156
+    expect(over(0.6, 0.5, fraction)).toContain('0.024');
+    expect(over(0.6, 0.5, fraction)).toContain('0.020');
     const mm: Reading = { ...fraction, units: 'mm' };
     expect(over(0.5004, 0.5, mm)).toContain('0.5004');
     expect(over(0.5, 0.5, mm)).toBe(over(0.5, 0.5, mm));

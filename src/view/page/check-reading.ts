@@ -1,6 +1,6 @@
 import type { Check } from '../../limits/index.ts';
-import { formatFixed, inch64ToMm, nearestInch64, roundHalfAway } from '../../units/index.ts';
-import { length, text, type Reading } from '../text.ts';
+import { formatFixed, roundHalfAway } from '../../units/index.ts';
+import { isTrue, length, text, type Reading } from '../text.ts';
 
 /** A check's numbers as its row shows them. */
 export interface CheckReading {
@@ -53,9 +53,7 @@ export function tellingReading(check: Check, asked: Reading): Reading {
   if (limit === null) return asked;
   const start = decimalsOf(check);
   const limits = [limit, check.ordinary ?? limit];
-  // 3 mm is no eighth of an inch: a limit that is no fraction isn't told as one
-  const isByFraction = asked.units === 'in' && asked.inches === 'fraction' && unit === 'mm';
-  const isTold = !isByFraction || limits.every(isFraction);
+  const isTold = unit !== 'mm' || limits.every((one) => isTrue(one, asked));
   const reading = isTold ? asked : { ...asked, decimals: asked.decimals ?? start };
   if (measured === null || call !== 'reject') return reading;
   const same = (way: Reading): boolean =>
@@ -66,12 +64,6 @@ export function tellingReading(check: Check, asked: Reading): Reading {
   }
   return telling;
 }
-
-/** Half of the last place that a millimetre figure is given to. */
-const FRACTION_OFF = 0.005;
-
-const isFraction = (limit: number): boolean =>
-  Math.abs(inch64ToMm(nearestInch64(limit, 64)) - limit) < FRACTION_OFF;
 
 /** The shorter of two figures while the longer adds nothing but noughts: 7.0 for 7.000. */
 const shorter = (short: string, long: string): string =>
