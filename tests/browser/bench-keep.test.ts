@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { fieldOf, openBench, openReady, overallOf } from './bench-page.ts';
+import { fieldOf, hashOf, openBench, openReady, overallOf } from './bench-page.ts';
 import { expect, test, type Page } from './harness.ts';
 
 test.describe('a permalink', () => {
@@ -65,11 +65,7 @@ test('a link opened over work of one’s own is a step that undo takes back', as
   await fieldOf(page, 'Leg 1').fill('10');
   await page.keyboard.press('Enter');
   await page.goto('about:blank');
-  const other: unknown = JSON.parse(
-    readFileSync('src/state/ready-sections/04-fillet-unequal-legs.json', 'utf8'),
-  );
-  const hash = Buffer.from(JSON.stringify(other)).toString('base64url');
-  await page.goto(`./#bench=${hash}`, { waitUntil: 'networkidle' });
+  await page.goto(`./${hashOf('04-fillet-unequal-legs')}`, { waitUntil: 'networkidle' });
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('12.0');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('10.0');
@@ -79,13 +75,9 @@ test('going back to where another bench was opened brings nothing back over late
   page,
 }) => {
   await openBench(page);
-  const linkOf = (number: string): string => {
-    const file = readFileSync(`src/state/ready-sections/${number}.json`, 'utf8');
-    return `#bench=${Buffer.from(JSON.stringify(JSON.parse(file))).toString('base64url')}`;
-  };
-  await page.goto(`./${linkOf('04-fillet-unequal-legs')}`);
+  await page.goto(`./${hashOf('04-fillet-unequal-legs')}`);
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('12.0');
-  await page.goto(`./${linkOf('01-fillet-equal-flat-fillet')}`);
+  await page.goto(`./${hashOf('01-fillet-equal-flat-fillet')}`);
   await expect(fieldOf(page, 'Leg 1')).toHaveValue('8.0');
   await fieldOf(page, 'Leg 1').fill('20');
   await page.keyboard.press('Enter');

@@ -1,4 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { expect, type Page } from './harness.ts';
+
+/** What a link to a ready section puts behind the page's address. */
+export function hashOf(ready: string): string {
+  const file: unknown = JSON.parse(readFileSync(`src/state/ready-sections/${ready}.json`, 'utf8'));
+  return `#bench=${Buffer.from(JSON.stringify(file)).toString('base64url')}`;
+}
 
 /** Opens the bench and waits until everything drawn is in its place. */
 export async function openBench(page: Page, hash = ''): Promise<void> {
