@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page } from './harness.ts';
 
-/** What a link to a ready section puts behind the page's address. */
-export function hashOf(ready: string): string {
-  const file: unknown = JSON.parse(readFileSync(`src/state/ready-sections/${ready}.json`, 'utf8'));
-  return `#bench=${Buffer.from(JSON.stringify(file)).toString('base64url')}`;
+/** What a link to a ready section puts behind the page's address, on its own job sheet or a changed one. */
+export function hashOf(ready: string, change = (sheet: object): object => sheet): string {
+  const text = readFileSync(`src/state/ready-sections/${ready}.json`, 'utf8');
+  const file = JSON.parse(text) as { readonly sheet: object };
+  const linked = { ...file, sheet: change(file.sheet) };
+  return `#bench=${Buffer.from(JSON.stringify(linked)).toString('base64url')}`;
 }
 
 /** Opens the bench and waits until everything drawn is in its place. */

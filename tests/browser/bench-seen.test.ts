@@ -1,4 +1,4 @@
-import { fieldOf, openBench, openReady, rowOf } from './bench-page.ts';
+import { fieldOf, hashOf, openBench, openReady, rowOf } from './bench-page.ts';
 import { faintTexts } from './faint-texts.ts';
 import { axeFindings, expect, LOOKS, test } from './harness.ts';
 
@@ -21,6 +21,27 @@ for (const { screen, scheme } of LOOKS) {
       await page.getByRole('button', { name: 'View' }).click();
       await expect(page.getByRole('dialog')).toBeVisible();
       expect(await axeFindings(page), 'View').toEqual([]);
+    });
+
+    test('every call stands whole in its row, the longest too', async ({ page }) => {
+      // API 1104 has no row for overlap: not assessed
+      await openBench(
+        page,
+        hashOf('09-fillet-overlap', (sheet) => ({ ...sheet, limitSet: 'api-1104', column: 'in' })),
+      );
+      const calls = page.locator('.checks li .call');
+      await expect(calls.filter({ hasText: 'Not assessed' })).not.toHaveCount(0);
+      const clipped = await calls.evaluateAll((all) =>
+        all
+          .filter((call) => {
+            const words = document.createRange();
+            words.selectNodeContents(call);
+            const [inner, row] = [words.getBoundingClientRect(), call.closest('li')];
+            return row === null || inner.right > row.getBoundingClientRect().right;
+          })
+          .map((call) => call.textContent),
+      );
+      expect(clipped).toEqual([]);
     });
 
     test('every text of the drawing stands out 4.5 : 1 from what lies under it', async ({
