@@ -1,5 +1,6 @@
 import type { Contour, Segment } from './shape.ts';
-import { crownTowards } from './extreme.ts';
+import { carrierOf } from './carrier.ts';
+import { crownFrom } from './extreme.ts';
 import { isLine, pointAt } from './segment.ts';
 
 /** The upright rectangle that just holds a shape, mm. */
@@ -25,8 +26,9 @@ export function segmentBounds(segment: Segment): Bounds {
   let bottom = Math.min(a.y, b.y);
   let top = Math.max(a.y, b.y);
   if (!isLine(segment)) {
+    const { tangent } = carrierOf(segment);
     for (const direction of COMPASS) {
-      const t = crownTowards(segment, direction);
+      const t = crownFrom(tangent, segment, direction);
       if (t === null) continue;
       const { x, y } = pointAt(segment, t);
       left = Math.min(left, x);

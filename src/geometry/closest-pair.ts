@@ -1,11 +1,12 @@
 import type { Contour, Segment, Vector } from './shape.ts';
-import { boundsGap, segmentBounds } from './bounds.ts';
+import { boundsGap, segmentBounds, type Bounds } from './bounds.ts';
 import { carrierOf, type Carrier } from './carrier.ts';
 import type { Place } from './contour.ts';
 import { crownTowards } from './extreme.ts';
 import { intersectSegments } from './intersect.ts';
 import { nearestOnSegment } from './nearest.ts';
-import { pointAt } from './segment.ts';
+import { isLine, pointAt } from './segment.ts';
+import { TOLERANCE } from './tolerance.ts';
 import { distance } from './vector.ts';
 
 /** The two places, one on each shape, that are nearest to one another. */
@@ -22,7 +23,7 @@ export interface ClosestPair {
  * which runs through both centres.
  */
 export function closestOfSegments(first: Segment, second: Segment): ClosestPair {
-  return pair(first, 0, second, 0);
+  return pair(first, 0, second, 0, boundsGap(segmentBounds(first), segmentBounds(second)));
 }
 
 /** Least distance between two pieces, mm; 0 where they meet. */
@@ -34,37 +35,60 @@ export function distanceBetweenSegments(first: Segment, second: Segment): number
 export function closestOfContours(first: Contour, second: Contour): ClosestPair {
   let best: ClosestPair | null = null;
   const boxes = second.map(segmentBounds);
-  for (const [i, one] of first.entries()) {
+  let i = 0;
+  for (const one of first) {
     const box = segmentBounds(one);
-    for (const [j, two] of second.entries()) {
-      const other = boxes[j];
-      // pieces whose bounds are farther apart than a pair already found
-      if (best !== null && other !== undefined && boundsGap(box, other) >= best.distance) continue;
-      const found = pair(one, i, two, j);
-      if (best === null || found.distance < best.distance) best = found;
+    let j = 0;
+    for (const two of second) {
+      const other = boxes[j] as Bounds;
+      const gap = boundsGap(box, other);
+      // pieces whose bounds are farther apart than a pair already found are passed over
+      if (best === null || gap < best.distance) {
+        const found = pair(one, i, two, j, gap);
+        if (best === null || found.distance < best.distance) best = found;
+      }
+      j += 1;
     }
+    i += 1;
   }
   if (best === null) throw new Error('An empty contour has no nearest point.');
   return best;
 }
 
-function pair(first: Segment, i: number, second: Segment, j: number): ClosestPair {
-  const between = (tA: number, tB: number): ClosestPair => {
+function pair(first: Segment, i: number, second: Segment, j: number, gap: number): ClosestPair {
+  const fromFirst = (t: number): ClosestPair => {
+    const point = pointAt(first, t);
+    const on = nearestOnSegment(point, second);
+    const b = { point: on.point, index: j, t: on.t };
+    return { distance: distance(point, on.point), a: { point, index: i, t }, b };
+  };
+  const fromSecond = (t: number): ClosestPair => {
+    const point = pointAt(second, t);
+    const on = nearestOnSegment(point, first);
+    const a = { point: on.point, index: i, t: on.t };
+    return { distance: distance(on.point, point), a, b: { point, index: j, t } };
+  };
+  let best = fromFirst(0);
+  const offer = (next: ClosestPair): void => {
+    if (next.distance < best.distance) best = next;
+  };
+
+  offer(fromFirst(1));
+  offer(fromSecond(0));
+  offer(fromSecond(1));
+  // pieces whose bounds stand apart don't meet
+  const meetings = gap > TOLERANCE ? [] : intersectSegments(first, second);
+  for (const { tA, tB } of meetings) {
     const a = pointAt(first, tA);
     const b = pointAt(second, tB);
-    return {
+    offer({
       distance: distance(a, b),
       a: { point: a, index: i, t: tA },
       b: { point: b, index: j, t: tB },
-    };
-  };
-  const fromFirst = (t: number): ClosestPair =>
-    between(t, nearestOnSegment(pointAt(first, t), second).t);
-  const fromSecond = (t: number): ClosestPair =>
-    between(nearestOnSegment(pointAt(second, t), first).t, t);
-
-  const pairs = [fromFirst(1), fromSecond(0), fromSecond(1)];
-  for (const { tA, tB } of intersectSegments(first, second)) pairs.push(between(tA, tB));
+    });
+  }
+  // between two straight pieces it is always taken from an end
+  if (isLine(first) && isLine(second)) return best;
   const carrier = carrierOf(first);
   const other = carrierOf(second);
   const normal = commonNormal(carrier, other);
@@ -72,9 +96,9 @@ function pair(first: Segment, i: number, second: Segment, j: number): ClosestPai
   const onFirst = Math.abs(carrier.curvature) >= Math.abs(other.curvature);
   for (const direction of [normal, { x: -normal.x, y: -normal.y }]) {
     const t = crownTowards(onFirst ? first : second, direction);
-    if (t !== null) pairs.push(onFirst ? fromFirst(t) : fromSecond(t));
+    if (t !== null) offer(onFirst ? fromFirst(t) : fromSecond(t));
   }
-  return pairs.reduce((best, next) => (next.distance < best.distance ? next : best), fromFirst(0));
+  return best;
 }
 
 /**

@@ -54,7 +54,11 @@ export function extremeFromLine(shape: Contour | Segment, origin: Point, normal:
 /** Share of the way along an arc where its outward normal points in `direction`; null when nowhere. */
 export function crownTowards(segment: Segment, direction: Vector): number | null {
   if (isLine(segment)) return null;
-  const { tangent } = carrierOf(segment);
+  return crownFrom(carrierOf(segment).tangent, segment, direction);
+}
+
+/** The same for an arc whose direction at its start is known. */
+export function crownFrom(tangent: Vector, segment: Segment, direction: Vector): number | null {
   const turn = segment.bulge > 0 ? 1 : -1;
   // outward normal at the start: to the right of an arc that turns left
   const nx = turn * tangent.y;

@@ -1,5 +1,5 @@
 import type { Point, Segment } from './shape.ts';
-import { carrierOf } from './carrier.ts';
+import { carrierOf, leftOf } from './carrier.ts';
 import { carrierCrossing } from './carrier-crossing.ts';
 import { nearestOnSegment } from './nearest.ts';
 import { pointAt } from './segment.ts';
@@ -19,6 +19,9 @@ export interface Meeting {
 
 /** Meetings closer than this are one: each is known to within the tolerance along either piece. */
 const SAME_MEETING = 4 * TOLERANCE;
+
+/** Shares of the way along a piece at which it ends. */
+const ENDS = [0, 1] as const;
 
 /**
  * The points that two pieces share, in order along the first. They meet where
@@ -40,13 +43,18 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
     }
   };
 
-  for (const tA of [0, 1] as const) {
+  const firstCarrier = carrierOf(first);
+  const secondCarrier = carrierOf(second);
+  for (const tA of ENDS) {
     const end = tA === 0 ? first.a : first.b;
+    // off the whole line or circle, off the piece of it: most ends are, and that is told sooner
+    if (Math.abs(leftOf(secondCarrier, end)) > TOLERANCE) continue;
     const on = nearestOnSegment(end, second);
     if (on.distance <= TOLERANCE) offer(end, tA, on.t);
   }
-  for (const tB of [0, 1] as const) {
+  for (const tB of ENDS) {
     const end = tB === 0 ? second.a : second.b;
+    if (Math.abs(leftOf(firstCarrier, end)) > TOLERANCE) continue;
     const on = nearestOnSegment(end, first);
     if (on.distance <= TOLERANCE) offer(end, on.t, tB);
   }
@@ -54,7 +62,7 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
   // whether the pieces stay together between two places on the first
   const together = (from: number, to: number): boolean =>
     nearestOnSegment(pointAt(first, (from + to) / 2), second).distance <= TOLERANCE;
-  const { crossings, touch } = carrierCrossing(carrierOf(first), carrierOf(second));
+  const { crossings, touch } = carrierCrossing(firstCarrier, secondCarrier);
   // a touch first: the crossings to either side of it then belong to it
   const candidates = touch === null ? crossings : [settle(touch, first, second), ...crossings];
   for (const candidate of candidates) {
@@ -65,6 +73,8 @@ export function intersectSegments(first: Segment, second: Segment): Meeting[] {
     if (!found.some((other) => together(other.tA, onA.t))) offer(candidate, onA.t, onB.t);
   }
 
+  // most pieces meet once or not at all
+  if (found.length < 2) return found;
   found.sort((one, two) => one.tA - two.tA);
   let before = found[0];
   for (const after of found.slice(1)) {

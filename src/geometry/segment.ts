@@ -133,6 +133,7 @@ export function tangentAt(segment: Segment, t: number): Vector {
   if (size === 0) return { x: 0, y: 0 };
   const ux = (b.x - a.x) / size;
   const uy = (b.y - a.y) / size;
+  if (isLine(segment)) return { x: ux, y: uy };
   const turn = 4 * Math.atan(k) * (t - 0.5);
   const c = Math.cos(turn);
   const s = Math.sin(turn);

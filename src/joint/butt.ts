@@ -1,3 +1,4 @@
+import { buttParameters } from './butt-parameters.ts';
 import { fitUp } from './butt/fit-up.ts';
 import { both } from './butt/pair.ts';
 import { setUp } from './butt/set-up.ts';
@@ -25,10 +26,11 @@ export function buildButt(given: ButtJoint): Section {
 
 /** The joint with every trace of a length or angle taken as 0, so that no outline has a sliver. */
 function withoutTraces(joint: ButtJoint): ButtJoint {
-  const traces = Object.entries(joint).filter(
-    ([, value]) => typeof value === 'number' && value !== 0 && Math.abs(value) < NOTHING,
-  );
-  // most often there are none
-  if (traces.length === 0) return joint;
-  return { ...joint, ...Object.fromEntries(traces.map(([field]) => [field, 0])) };
+  let clean = joint;
+  for (const { field } of buttParameters) {
+    const value = joint[field];
+    // most often none is
+    if (value !== 0 && Math.abs(value) < NOTHING) clean = { ...clean, [field]: 0 };
+  }
+  return clean;
 }

@@ -21,6 +21,19 @@ const DEEPEST_SHARE = 0.8;
 /** Undamaged surface left between an undercut and the edge of its surface, mm. */
 const LEAST_LAND = 0.1;
 
+/** Names of the fields that hold one toe's undercut. */
+export interface UndercutFields<Size extends string, Shape extends string> {
+  readonly depth: Size;
+  readonly width: Size;
+  readonly shape: Shape;
+}
+
+// written out: putting names together for every joint costs more than what is then done with them
+const FACE_FIELDS = {
+  1: { depth: 'undercut1Depth', width: 'undercut1Width', shape: 'undercut1Shape' },
+  2: { depth: 'undercut2Depth', width: 'undercut2Width', shape: 'undercut2Shape' },
+} as const;
+
 /** The undercut of the face toe on this plate, as the joint gives it. */
 export function faceUndercut(
   joint: Readonly<
@@ -29,12 +42,20 @@ export function faceUndercut(
   >,
   plate: PlateNumber,
 ): Undercut {
+  return undercutIn(joint, FACE_FIELDS[plate]);
+}
+
+/** The undercut that a joint gives in these fields. */
+export function undercutIn<Size extends string, Shape extends string>(
+  joint: Readonly<Record<Size, number> & Record<Shape, UndercutShape>>,
+  { depth, width, shape }: UndercutFields<Size, Shape>,
+): Undercut {
   return {
-    depth: joint[`undercut${plate}Depth`],
-    width: joint[`undercut${plate}Width`],
-    shape: joint[`undercut${plate}Shape`],
-    depthField: `undercut${plate}Depth`,
-    widthField: `undercut${plate}Width`,
+    depth: joint[depth],
+    width: joint[width],
+    shape: joint[shape],
+    depthField: depth,
+    widthField: width,
   };
 }
 

@@ -17,7 +17,7 @@ const most = { formula: 'nominal + plus', tree: ['+', 'nominal', 'plus'] } as co
 interface Dimension {
   readonly subject: MeasurementId;
   readonly name: string;
-  readonly side?: 1 | 2;
+  readonly side: 1 | 2 | undefined;
   readonly unit: 'mm' | 'in' | 'deg';
   readonly nominal: number;
   readonly minus: number;
@@ -60,21 +60,24 @@ function toleranceCheck(
   measurements: Measurements,
   sheet: JobSheet,
 ): Check {
-  const { subject, nominal, minus, plus, unit } = dimension;
+  const { subject, name, side, unit, nominal, minus, plus, lastPlace } = dimension;
   const figure = (value: number): SymbolValue => ({ value, unit });
+  const isLeast = sense === 'min';
   const requirement = sheetRequirement(sheet, {
-    ...dimension,
-    id: `sheet_${sense}`,
+    id: isLeast ? 'sheet_min' : 'sheet_max',
+    subject,
+    judged: judgedAt(subject, sense, measurements),
+    name,
+    side,
     sense,
-    limit: sense === 'min' ? nominal - minus : nominal + plus,
-    sum: sense === 'min' ? least : most,
+    unit,
+    limit: isLeast ? nominal - minus : nominal + plus,
+    lastPlace,
+    sum: isLeast ? least : most,
     inputs: { nominal: figure(nominal), minus: figure(minus), plus: figure(plus) },
   });
-  return assess(
-    { ...requirement, subject: judgedAt(subject, sense, measurements) },
-    readingAt(subject, sense, measurements, sheet) ?? absent,
-    sheet,
-  );
+  const reading = readingAt(subject, sense, measurements, sheet) ?? absent;
+  return assess(requirement, reading, sheet);
 }
 
 function angle(
@@ -87,8 +90,7 @@ function angle(
   const nominal = askedOf(toleranced);
   // not required
   if (nominal === null) return null;
-  const dimension = { subject, name, unit: 'deg', nominal, minus, plus, lastPlace: 1 } as const;
-  return side === undefined ? dimension : { ...dimension, side };
+  return { subject, name, side, unit: 'deg', nominal, minus, plus, lastPlace: 1 };
 }
 
 function length(
@@ -104,6 +106,7 @@ function length(
   return {
     subject,
     name,
+    side: undefined,
     unit: own.unit,
     nominal: own.value,
     minus: valueIn(minus, own.unit),

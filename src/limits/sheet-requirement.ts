@@ -15,8 +15,10 @@ export interface SheetSum {
 interface SheetLimit {
   readonly id: string;
   readonly subject: Subject;
+  /** the measurement that the limit is put to, where it is one of several that the subject goes over */
+  readonly judged?: Subject;
   readonly name: string;
-  readonly side?: 1 | 2;
+  readonly side?: 1 | 2 | undefined;
   readonly sense: 'max' | 'min';
   readonly unit: 'mm' | 'in' | 'deg';
   readonly limit: number;
@@ -27,10 +29,10 @@ interface SheetLimit {
 
 /** A requirement that the job sheet itself makes. */
 export function sheetRequirement(sheet: JobSheet, made: SheetLimit): Requirement {
-  const { id, subject, name, side, sense, unit, limit, lastPlace } = made;
+  const { id, subject, judged = subject, name, side, sense, unit, limit, lastPlace } = made;
   return {
     id: `${id}:${subject}`,
-    subject,
+    subject: judged,
     name: side === undefined ? { key: name } : { key: name, values: { side } },
     sense,
     documentUnit: unit,

@@ -1,4 +1,4 @@
-import type { Contour } from '../geometry/index.ts';
+import type { Contour, Segment } from '../geometry/index.ts';
 import {
   add,
   centre,
@@ -7,6 +7,7 @@ import {
   distance,
   dot,
   extremeInDirection,
+  isLine,
   pointAt,
   radius,
   scale,
@@ -51,8 +52,10 @@ function rootFaces(groove: Groove, surfaces: Side['surfaces']): Measurement[] {
     const [height, witness] = rootFace(groove.rootFaces[i], surfaces[i]);
     return [measuredLength(i === 0 ? 'rootFace1' : 'rootFace2', height, witness)];
   });
-  const [lesser] = [...each].sort((a, b) => (a.value ?? 0) - (b.value ?? 0));
-  return lesser === undefined ? [] : [...each, { ...lesser, id: 'rootFace' }];
+  const [one, two] = each;
+  if (one === undefined) return [];
+  const { value, witness } = two !== undefined && (two.value ?? 0) < (one.value ?? 0) ? two : one;
+  return [...each, measuredLength('rootFace', value ?? 0, witness)];
 }
 
 function rootFace(contour: Contour, { normal }: SurfaceLine): readonly [number, Witness] {
@@ -63,11 +66,16 @@ function rootFace(contour: Contour, { normal }: SurfaceLine): readonly [number, 
 }
 
 function rootRadius({ preparedEdges }: Groove): Measurement[] {
-  const arcs = preparedEdges.flat().filter(({ bulge }) => bulge !== 0);
-  const [smallest] = arcs.sort((a, b) => radius(a) - radius(b));
-  const middle = smallest === undefined ? null : centre(smallest);
+  let smallest: Segment | null = null;
+  for (const edge of preparedEdges) {
+    for (const piece of edge) {
+      if (isLine(piece)) continue;
+      if (smallest === null || radius(piece) < radius(smallest)) smallest = piece;
+    }
+  }
+  const middle = smallest === null ? null : centre(smallest);
   // straight edges
-  if (smallest === undefined || middle === null) return [];
+  if (smallest === null || middle === null) return [];
   const witness = span(middle, pointAt(smallest, 0.5));
   return [measuredLength('rootRadius', radius(smallest), witness)];
 }

@@ -22,7 +22,7 @@ export function faceBead(joint: ButtJoint, { plates }: SetUp, ends: Pair<PlateEn
   const endOf = (plate: SetPlate, { face }: PlateEnds): BeadEnd => ({
     toe: place(plate.frame, face.toe),
     surface: plate.face,
-    overlap: joint[`overlap${plate.number}`],
+    overlap: plate.number === 1 ? joint.overlap1 : joint.overlap2,
     overlapField: `overlap${plate.number}`,
   });
   const both = [endOf(plates[0], ends[0]), endOf(plates[1], ends[1])] as const;

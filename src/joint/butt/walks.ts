@@ -71,11 +71,15 @@ export function walkRoot(plate: SetPlate, ends: PlateEnds, openTo: number): Plat
 }
 
 function after(bareEdge: Contour, seenEdge: Contour, walk: PlateWalk): PlateWalk {
+  // filled to its edges, as most welds are
+  if (bareEdge.length === 0 && seenEdge.length === 0) return walk;
+  const { undercut, spatter } = walk;
   return {
-    ...walk,
-    bare: [...bareEdge, ...walk.bare],
-    beyond: [...seenEdge, ...walk.beyond],
-    outside: [...bareEdge, ...walk.outside],
+    bare: bareEdge.concat(walk.bare),
+    beyond: seenEdge.concat(walk.beyond),
+    undercut,
+    spatter,
+    outside: bareEdge.concat(walk.outside),
   };
 }
 
@@ -92,5 +96,7 @@ function walkFrom(
   const far = place(frame, { x: farSetback(plate, ends), y: height });
   const leftHanded = (number === 1) === (side === 'root');
   const outside = [line(from, far)];
-  return { ...walkSurface(outside, leftHanded ? 'left' : 'right', flaws), outside };
+  const walk = walkSurface(outside, leftHanded ? 'left' : 'right', flaws);
+  const { bare, beyond, undercut, spatter } = walk;
+  return { bare, beyond, undercut, spatter, outside };
 }

@@ -1,6 +1,6 @@
-import type { ButtJoint, PlateNumber } from '../joint.ts';
+import type { ButtJoint } from '../joint.ts';
 import { inMm, refuse } from '../refuse.ts';
-import { checkUndercut, faceUndercut, type Undercut } from '../undercut.ts';
+import { checkUndercut, faceUndercut, undercutIn, type Undercut } from '../undercut.ts';
 import { LEAST_LENGTH, setbackAt } from './edge-preparation.ts';
 import { highReach, lowReach, type WeldEnd } from './fusion.ts';
 import { both, type Pair } from './pair.ts';
@@ -29,12 +29,14 @@ export function weldEnds(joint: ButtJoint, set: SetUp, seated: Pair<boolean>): P
   const middles = unfusedMiddles(joint, set);
   return both((i) => {
     const plate = set.plates[i];
+    const onFace = faceUndercut(joint, plate.number);
+    const onRoot = undercutIn(joint, ROOT_FIELDS[plate.number]);
     const ends: PlateEnds = {
-      face: faceEnd(joint, plate),
-      root: rootEnd(joint, set, plate, seated[i]),
+      face: faceEnd(joint, plate, onFace),
+      root: rootEnd(joint, set, plate, seated[i], onRoot),
       unfusedMiddle: middles && [onEdge(plate, middles[i][0]), onEdge(plate, middles[i][1])],
-      faceUndercut: faceUndercut(joint, plate.number),
-      rootUndercut: rootUndercut(joint, plate.number),
+      faceUndercut: onFace,
+      rootUndercut: onRoot,
     };
     checkOpen(plate, ends.face, set.contact?.high[i] ?? -Infinity);
     checkRoom(plate, ends);
@@ -42,24 +44,20 @@ export function weldEnds(joint: ButtJoint, set: SetUp, seated: Pair<boolean>): P
   });
 }
 
-/** The undercut of the root toe on this plate, as the joint gives it. */
-function rootUndercut(joint: ButtJoint, plate: PlateNumber): Undercut {
-  return {
-    depth: joint[`rootUndercut${plate}Depth`],
-    width: joint[`rootUndercut${plate}Width`],
-    shape: joint[`rootUndercut${plate}Shape`],
-    depthField: `rootUndercut${plate}Depth`,
-    widthField: `rootUndercut${plate}Width`,
-  };
-}
+const ROOT_FIELDS = {
+  1: { depth: 'rootUndercut1Depth', width: 'rootUndercut1Width', shape: 'rootUndercut1Shape' },
+  2: { depth: 'rootUndercut2Depth', width: 'rootUndercut2Width', shape: 'rootUndercut2Shape' },
+} as const;
 
-function faceEnd(joint: ButtJoint, plate: SetPlate): WeldEnd {
+function faceEnd(joint: ButtJoint, plate: SetPlate, undercut: Undercut): WeldEnd {
   const { number, edge } = plate;
-  const past = joint[`capPast${number}`];
-  const drop = joint[`capDrop${number}`];
-  const shield = shieldFor(faceUndercut(joint, number), edge.thickness);
+  const [past, drop, overlap] =
+    number === 1
+      ? [joint.capPast1, joint.capDrop1, joint.overlap1]
+      : [joint.capPast2, joint.capDrop2, joint.overlap2];
+  const shield = shieldFor(undercut, edge.thickness);
   // a toe is rolled over or gouged beside, not both
-  if (shield > 0 && joint[`overlap${number}`] > 0) {
+  if (shield > 0 && overlap > 0) {
     refuse(`overlap${number}`, 0, 'joint_error_overlap_with_undercut', { plate: number });
   }
   if (drop === 0) {
@@ -69,15 +67,20 @@ function faceEnd(joint: ButtJoint, plate: SetPlate): WeldEnd {
   // a face can't both stop short of the groove edge and run past it
   if (past > 0) refuse(`capDrop${number}`, 0, 'joint_error_drop_and_past');
   // metal rolls over onto a surface, which a toe inside the groove doesn't have
-  if (joint[`overlap${number}`] > 0) {
+  if (overlap > 0) {
     refuse(`overlap${number}`, 0, 'joint_error_overlap_inside_groove');
   }
   return onEdge(plate, edge.thickness - drop, shield);
 }
 
-function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean): WeldEnd {
+function rootEnd(
+  joint: ButtJoint,
+  set: SetUp,
+  plate: SetPlate,
+  seated: boolean,
+  undercut: Undercut,
+): WeldEnd {
   const { number, edge } = plate;
-  const undercut = rootUndercut(joint, number);
   if (joint.backing === 'strip') {
     // the root surface beside the weld is covered, or hidden in a gap over the strip
     if (undercut.depth > 0) refuse(undercut.depthField, 0, 'joint_error_undercut_behind_backing');
@@ -96,7 +99,7 @@ function rootEnd(joint: ButtJoint, set: SetUp, plate: SetPlate, seated: boolean)
     }
     return onEdge(plate, unfused, shield);
   }
-  const toe = { x: setbackAt(edge, 0) + joint[`rootPast${number}`], y: 0 };
+  const toe = { x: setbackAt(edge, 0) + (number === 1 ? joint.rootPast1 : joint.rootPast2), y: 0 };
   return { toe, onEdge: false, shield, full: false };
 }
 
