@@ -41,7 +41,8 @@ function middleOf({ grooveEdges, toes }: Side): Point | null {
 }
 
 function midPlane({ face, opposite }: PlateSurfaces): SurfaceLine {
-  return { ...face, origin: midpoint(face.origin, footOn(opposite, face.origin)) };
+  const { along, normal } = face;
+  return { origin: midpoint(face.origin, footOn(opposite, face.origin)), along, normal };
 }
 
 function step(

@@ -1,9 +1,18 @@
 import type { Contour } from '../geometry/index.ts';
-import { closestOfContours, contourEnd, line, nearPoint } from '../geometry/index.ts';
+import {
+  boundsGap,
+  closestOfContours,
+  contourBounds,
+  contourEnd,
+  line,
+  nearPoint,
+} from '../geometry/index.ts';
 import type { Groove, Side } from '../joint/index.ts';
 import type { ExposedWeld } from './exposed-weld.ts';
 import type { Measurement } from './measurement.ts';
 import { measuredLength, span } from './witness.ts';
+
+type ContourPair = readonly [Contour, Contour];
 
 /**
  * Least distance between the face and the root outline, taken across the weld,
@@ -17,15 +26,20 @@ export function jointThickness(
   groove: Groove | null,
 ): Measurement[] {
   const weldOnRoot = root.bead ?? unfusedRoot(groove);
-  const pairs: (readonly [Contour, Contour])[] = [[bead, root.outline]];
+  const pairs: [ContourPair, ...ContourPair[]] = [[bead, root.outline]];
   if (weldOnRoot.length > 0) {
     if (root.bead === null) pairs.push([bead, weldOnRoot]);
     // to what the first pair leaves out of the face side
     for (const beyond of face.beyond) if (beyond.length > 0) pairs.push([beyond, weldOnRoot]);
   }
-  const least = pairs
-    .map(([onFace, onRoot]) => closestOfContours(onFace, onRoot))
-    .reduce((best, pair) => (pair.distance < best.distance ? pair : best));
+  const [[onFace, onRoot], ...others] = pairs;
+  let least = closestOfContours(onFace, onRoot);
+  for (const [one, other] of others) {
+    // no nearer than their bounds, and those stand farther apart already
+    if (boundsGap(contourBounds(one), contourBounds(other)) >= least.distance) continue;
+    const pair = closestOfContours(one, other);
+    if (pair.distance < least.distance) least = pair;
+  }
   return [measuredLength('jointThickness', least.distance, span(least.a.point, least.b.point))];
 }
 

@@ -46,16 +46,17 @@ function rootOpening({ preparedEdges }: Groove, { along }: SurfaceLine): Measure
 }
 
 function rootFaces(groove: Groove, surfaces: Side['surfaces']): Measurement[] {
-  const each = ([0, 1] as const).flatMap((i) => {
+  const found: Measurement[] = [];
+  let lesser: readonly [number, Witness] | null = null;
+  for (const i of [0, 1] as const) {
     // a square edge: nothing is left unbevelled because nothing is bevelled
-    if (groove.faceBevels[i] === null && groove.rootBevels[i] === null) return [];
-    const [height, witness] = rootFace(groove.rootFaces[i], surfaces[i]);
-    return [measuredLength(i === 0 ? 'rootFace1' : 'rootFace2', height, witness)];
-  });
-  const [one, two] = each;
-  if (one === undefined) return [];
-  const { value, witness } = two !== undefined && (two.value ?? 0) < (one.value ?? 0) ? two : one;
-  return [...each, measuredLength('rootFace', value ?? 0, witness)];
+    if (groove.faceBevels[i] === null && groove.rootBevels[i] === null) continue;
+    const one = rootFace(groove.rootFaces[i], surfaces[i]);
+    found.push(measuredLength(i === 0 ? 'rootFace1' : 'rootFace2', ...one));
+    if (lesser === null || one[0] < lesser[0]) lesser = one;
+  }
+  if (lesser !== null) found.push(measuredLength('rootFace', ...lesser));
+  return found;
 }
 
 function rootFace(contour: Contour, { normal }: SurfaceLine): readonly [number, Witness] {

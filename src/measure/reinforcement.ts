@@ -33,8 +33,8 @@ export function reinforcement(
   return [
     first,
     second,
-    { ...lesser, id: `${name}.higher` },
-    { ...greater, id: `${name}.lower` },
+    measuredLength(`${name}.higher`, lesser.value, lesser.witness),
+    measuredLength(`${name}.lower`, greater.value, greater.witness),
     overToes(`${name}.toes`, bead, toes, surfaces[0].normal),
   ];
 }

@@ -48,9 +48,12 @@ export function meetings(bead: Bound, walls: Pair<Wall>): BeadMeetings {
   const { contour } = bead;
   return both((i) => {
     const toe = i === 0 ? contour[0]?.a : contour[contour.length - 1]?.b;
-    const found = intersectContours(contour, walls[i].contour)
-      .filter(({ point }) => toe !== undefined && !nearPoint(point, toe))
-      .map(({ a, b }) => ({ bead: placeOn(contour, a), wall: placeOn(walls[i].contour, b) }));
+    const wall = walls[i].contour;
+    const found: Meeting[] = [];
+    for (const { point, a, b } of intersectContours(contour, wall)) {
+      if (toe === undefined || nearPoint(point, toe)) continue;
+      found.push({ bead: placeOn(contour, a), wall: placeOn(wall, b) });
+    }
     return i === 0 ? found : found.reverse();
   });
 }

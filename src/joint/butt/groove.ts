@@ -6,7 +6,7 @@ import {
   subtract,
   TOLERANCE,
 } from '../../geometry/index.ts';
-import type { Contour, Point, Region } from '../../geometry/index.ts';
+import type { Contour, Point, Region, Segment } from '../../geometry/index.ts';
 import type { Groove } from '../section.ts';
 import { setbackAt } from './edge-preparation.ts';
 import { regionThrough, via } from './outline.ts';
@@ -67,7 +67,9 @@ function voidBetween({ plates }: SetUp, from: Pair<number>, to: Pair<number>): R
   );
   // nothing between edges that touch all the way; edges that touch nowhere have slid apart
   if (region === null) return nearPoint(...low) || nearPoint(...high) ? null : refuseApart();
-  const corners = edges.flatMap((edge) => edge.slice(0, -1).map(({ b }) => b));
+  const corners: Point[] = [];
+  for (const edge of edges)
+    for (let i = 1; i < edge.length; i++) corners.push((edge[i] as Segment).a);
   const feet = low.filter((foot, i) => !nearPoint(foot, high[i as 0 | 1]));
   const heads = high.filter((head, i) => !nearPoint(head, low[i as 0 | 1]));
   // where the edges touch there is a point, not a line, to stay clear of

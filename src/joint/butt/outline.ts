@@ -19,7 +19,7 @@ export function through(...parts: readonly Contour[]): Segment[] {
       }
       at ??= piece.a;
       if (nearPoint(at, piece.b)) continue;
-      walked.push(at === piece.a ? piece : { ...piece, a: at });
+      walked.push(at === piece.a ? piece : { a: at, b: piece.b, bulge: piece.bulge });
       at = piece.b;
     }
   }
@@ -38,8 +38,9 @@ export function outlineThrough(...parts: readonly Contour[]): Region {
   const start = walked[0]?.a;
   // nothing to close
   if (last === undefined || start === undefined) return [];
-  if (nearPoint(last.b, start)) walked[walked.length - 1] = { ...last, b: start };
-  else walked.push(line(last.b, start));
+  if (nearPoint(last.b, start)) {
+    walked[walked.length - 1] = { a: last.a, b: start, bulge: last.bulge };
+  } else walked.push(line(last.b, start));
   return walked;
 }
 

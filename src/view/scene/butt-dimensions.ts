@@ -69,7 +69,7 @@ function sideDimensions(
   const below = wanted(context, ids.below, 'distance', RANK.depth);
   if (below !== null) {
     const off = onScreen(side.surfaces[1].along);
-    requests.push({ ...small(context, below, off, [0, 24, -24, 44], 'from'), bare: 'both' });
+    requests.push(small(context, below, off, [0, 24, -24, 44], 'from', 'end', 'both'));
   }
   for (const plate of [0, 1] as const) {
     const surface = side.surfaces[plate];
@@ -120,7 +120,7 @@ function reinforcement(
   const past = pastWeld(context, side, plate, from);
   const levels = [past + 34, past + 52, past + 78, past + 24];
   const off = onScreen(side.surfaces[plate].along);
-  return { ...small(context, want, off, levels, 'to'), bare: 'from' };
+  return small(context, want, off, levels, 'to', 'end', 'from');
 }
 
 function onPlate(side: Side, plate: 0 | 1, toe: Point): boolean {

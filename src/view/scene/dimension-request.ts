@@ -50,7 +50,7 @@ export interface LinearRequest extends Request {
   /** the end that looks into the air, where a small dimension's text belongs */
   readonly outer: 'from' | 'to';
   /** ends that need no extension line, because a construction line or a surface lies there */
-  readonly bare?: 'from' | 'to' | 'both';
+  readonly bare?: 'from' | 'to' | 'both' | undefined;
 }
 
 /** One arrow of a running dimension from a common origin; the text on the line or past its arrow. */

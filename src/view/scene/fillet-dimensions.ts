@@ -117,7 +117,7 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
   const { show, words, governing } = context;
   const isThird =
     governing !== null && governing !== 'actualThroat' && governing !== 'theoreticalThroat';
-  const requests: RunningRequest[] = [];
+  const requests: (RunningRequest & { next?: number | undefined })[] = [];
   for (const id of THROATS) {
     const always =
       id === governing ||
@@ -133,26 +133,27 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
     // One that is drawn only because it governs says so as long as it says anything.
     const names = isThird ? governs : [...governs, words.short(id)];
     const marked = show.throats && id === governing ? { ...asked, names, kept: true } : asked;
-    const request: RunningRequest = {
+    requests.push({
       asked: marked,
       kind: 'running',
       from: toPx(context.view, witness.from),
       to: toPx(context.view, witness.to),
       label: labelOf(id, governing),
-    };
-    requests.push(request);
+      next: undefined,
+    });
   }
-  return requests.map((request) => {
-    const next = nextPast(request, requests);
-    return next === Infinity ? request : { ...request, next };
-  });
+  for (const request of requests) request.next = nextPast(request, requests);
+  return requests;
 }
 
 /** Two throats under this angle seem one line, as a cosine: about 11 degrees. */
 const ONE_LINE = 0.98;
 
-/** How far past its arrow the next longer throat ends that lies on what seems the same line, px. */
-function nextPast({ from, to }: RunningRequest, requests: readonly RunningRequest[]): number {
+/** How far past its arrow the next longer throat ends that lies on what seems the same line, px; undefined where none does. */
+function nextPast(
+  { from, to }: RunningRequest,
+  requests: readonly RunningRequest[],
+): number | undefined {
   const way = subtract(to, from);
   const length = Math.hypot(way.x, way.y);
   let next = Infinity;
@@ -162,7 +163,7 @@ function nextPast({ from, to }: RunningRequest, requests: readonly RunningReques
     if (longer > length && dot(way, otherWay) > ONE_LINE * length * longer)
       next = Math.min(next, longer - length);
   }
-  return next;
+  return next === Infinity ? undefined : next;
 }
 
 /**
@@ -206,7 +207,7 @@ function flawDimensions(context: DimensionContext): readonly DimensionRequest[] 
   const edge = wanted(context, 'edgeRemaining', 'distance', RANK.edge);
   if (edge !== null) {
     const out = onScreen(section.face.surfaces[1].normal);
-    requests.push({ ...small(context, edge, out, [34, 50, 70, 26], 'to'), label: 'on' });
+    requests.push(small(context, edge, out, [34, 50, 70, 26], 'to', 'on'));
   }
   return requests;
 }
@@ -230,7 +231,7 @@ function faceDimensions(context: DimensionContext): readonly DimensionRequest[] 
       size,
     );
     const outer = id === 'convexity' ? 'to' : 'from';
-    requests.push({ ...small(context, want, towards, levels, outer), bare: 'from' });
+    requests.push(small(context, want, towards, levels, outer, 'end', 'from'));
   }
   return requests;
 }

@@ -130,7 +130,7 @@ function grooveWidth(context: DimensionContext): readonly DimensionRequest[] {
   const above =
     angle?.kind === 'angle' ? arcReach(context, angle.vertex, [from, to]).aboveEdges : 0;
   const levels = [above + 36, above + 54, above + 72, 30];
-  return [{ ...small(context, want, onScreen(normal), levels, 'to'), label: 'on' }];
+  return [small(context, want, onScreen(normal), levels, 'to', 'on')];
 }
 
 function rootRadius(context: DimensionContext): readonly DimensionRequest[] {
