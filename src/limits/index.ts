@@ -7,7 +7,7 @@ export { parseJobSheet } from './parse-job-sheet.ts';
 export { parseLimitSet } from './parse-limit-set.ts';
 export { limitSetSchema } from './limit-set-schema.ts';
 export * from './limit-set-terms.ts';
-export { knownSymbols, sourceOf } from './symbol.ts';
+export { knownSymbols, sourceOf } from './known-symbols.ts';
 export { writeTree, writeValue } from './substitute.ts';
 export { compileLimits } from './compile/index.ts';
 export type { CompileResult, FormulaProblem } from './compile/index.ts';

@@ -8,7 +8,7 @@ import type { CompiledLimitSet, Criterion, FormulaColumn, Formulas, Trees } from
 import { printedPlace } from './last-place.ts';
 import type { SheetValues } from './symbol.ts';
 import type { Subject } from './subject.ts';
-import { sourceOf, unitOfSubject, type SymbolSource } from './symbol.ts';
+import { compiledSource, unitOfSubject, type SymbolSource } from './symbol.ts';
 import { symbolsIn, type Tree } from './tree.ts';
 
 /** What formulas read from. */
@@ -121,7 +121,7 @@ function formulaFor(
   if (text === undefined || tree === undefined) return null;
   const readers = new Map<string, PreparedSymbol>();
   for (const symbol of symbolsIn(tree)) {
-    const source = sourceOf(symbol, subject, declared);
+    const source = compiledSource(symbol, subject, declared);
     if (source !== null) readers.set(symbol, { symbol, source, read: readerOf(source, column) });
   }
   const evaluate = bind<Scope>(tree, (symbol) => readers.get(symbol)?.read ?? unknown);

@@ -1,5 +1,5 @@
 import type { MeasurementId, MeasurementUnit } from '../measure/index.ts';
-import { measurementIds, unitOf } from '../measure/index.ts';
+import { unitOf } from '../measure/index.ts';
 import type { Subject } from './subject.ts';
 
 /** What the job sheet puts into formulas. Lengths in mm, angles in degrees. */
@@ -21,7 +21,7 @@ export type SymbolSource =
   | { readonly from: 'measurement'; readonly id: MeasurementId; readonly unit: MeasurementUnit }
   | { readonly from: 'sheet'; readonly field: keyof SheetValues; readonly unit: 'mm' | 'deg' };
 
-const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
+export const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
   sheetLeg1: 'mm',
   sheetLeg2: 'mm',
   sheetThroat: 'mm',
@@ -37,8 +37,6 @@ export const thicknessHere = 'tHere';
 /** The leg that the sheet asks for on that plate. */
 export const sheetLegHere = 'sheetLegHere';
 
-const isMeasurement = (name: string): name is MeasurementId =>
-  (measurementIds as readonly string[]).includes(name);
 const isSheetSymbol = (name: string): name is keyof SheetValues =>
   Object.hasOwn(sheetSymbols, name);
 
@@ -49,12 +47,11 @@ export function unitOfSubject(subject: Subject): MeasurementUnit {
 }
 
 /**
- * Where a symbol is read from in a requirement put to `subject`: the set's and
- * the row's own symbols first, then measurement ids and the sheet's values.
- * Null when nothing goes by that name, or when `tHere` or `sheetLegHere` has no
- * plate to mean.
+ * Where a symbol of a compiled formula is read from in a requirement put to `subject`: the set's and
+ * the row's own symbols first, then the sheet's values; what is left is a measurement, for compiling
+ * refused everything else (`sourceOf`). Null when `tHere` or `sheetLegHere` has no plate to mean.
  */
-export function sourceOf(
+export function compiledSource(
   symbol: string,
   subject: Subject,
   declared: Readonly<Record<string, string>>,
@@ -69,21 +66,10 @@ export function sourceOf(
       ? { from: 'measurement', id: `t${side}`, unit: 'mm' }
       : { from: 'sheet', field: `sheetLeg${side}`, unit: 'mm' };
   }
-  return isMeasurement(name) ? { from: 'measurement', id: name, unit: unitOf(name) } : null;
+  const id = name as MeasurementId;
+  return { from: 'measurement', id, unit: unitOf(id) };
 }
 
 /** What a symbol stands for: what the set or the row says, or itself. */
 export const standsFor = (symbol: string, declared: Readonly<Record<string, string>>): string =>
   Object.hasOwn(declared, symbol) ? (declared[symbol] ?? symbol) : symbol;
-
-/** Every name that a formula may use, to suggest from when one is mistyped. */
-export function knownSymbols(declared: Readonly<Record<string, string>>): readonly string[] {
-  const plain = measurementIds.filter((id) => !id.includes('.'));
-  return [
-    ...Object.keys(declared),
-    ...plain,
-    thicknessHere,
-    sheetLegHere,
-    ...Object.keys(sheetSymbols),
-  ];
-}

@@ -1,6 +1,7 @@
 import type { FormulaColumn } from '../limit-set.ts';
 import type { Subject } from '../subject.ts';
-import { knownSymbols, sheetLegHere, sourceOf, standsFor, thicknessHere } from '../symbol.ts';
+import { knownSymbols, sourceOf } from '../known-symbols.ts';
+import { sheetLegHere, standsFor, thicknessHere } from '../symbol.ts';
 import { symbolsIn, type Tree } from '../tree.ts';
 import type { Dimension } from './dimension.ts';
 import { angle, area, dimensionOf, kindOf, length, sameDimension } from './dimension.ts';

@@ -13,7 +13,8 @@ export interface CheckReading {
 
 /**
  * The limit as its document prints it where that is the reader's unit, else converted; the
- * measurement with as many decimals. A reject whose two figures would be one carries more.
+ * measurement with as many decimals, or as many as the drawing beside it gives. A reject whose two
+ * figures would be one carries more.
  */
 export function checkReading(check: Check, reading: Reading): CheckReading {
   const { limit, measured, unit } = check;
@@ -33,7 +34,9 @@ export function checkReading(check: Check, reading: Reading): CheckReading {
       ? {}
       : { short: say('bench_short', { limit: figure(limit) }) }),
     measured:
-      measured === null ? say('bench_not_measured') : shown(measured, decimals, unit, telling),
+      measured === null
+        ? say('bench_not_measured')
+        : shown(measured, decimalsBeside(measured, check), unit, telling),
   };
 }
 
@@ -57,7 +60,11 @@ export function tellingReading(check: Check, asked: Reading): Reading {
   const reading = isTold ? asked : { ...asked, decimals: asked.decimals ?? start };
   if (measured === null || call !== 'reject') return reading;
   const same = (way: Reading): boolean =>
-    limits.some((one) => shown(one, start, unit, way) === shown(measured, start, unit, way));
+    limits.some(
+      (one) =>
+        shown(one, start, unit, way) ===
+        shown(measured, decimalsBeside(measured, check), unit, way),
+    );
   let telling = reading;
   for (let decimals = start; decimals <= MOST_DECIMALS && same(telling); decimals += 1) {
     telling = { ...reading, decimals };
@@ -77,6 +84,13 @@ function decimalsOf({ limit, ordinary, unit }: Check): number {
     limits.every((one) => Math.abs(roundHalfAway(one, places) - one) < 1e-9);
   if (unit === 'deg') return isWhole(0) ? 0 : 1;
   return Math.min(...limits) >= 1 && isWhole(1) ? 1 : 2;
+}
+
+/** Decimals of a measurement beside its limit: no fewer than the drawing gives the same figure. */
+function decimalsBeside(measured: number, check: Check): number {
+  const finest = check.unit === 'deg' ? 1 : 2;
+  const drawn = formatFixed(measured, finest).endsWith('0') ? finest - 1 : finest;
+  return Math.max(drawn, decimalsOf(check));
 }
 
 function shown(value: number, decimals: number, unit: 'mm' | 'deg', reading: Reading): string {

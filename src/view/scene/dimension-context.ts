@@ -12,7 +12,8 @@ import { toPx, type View } from './view-transform.ts';
 
 /** The words of the drawing, in the reader's language, terms and units. */
 export interface SceneWords {
-  readonly name: (id: MeasurementId) => string;
+  /** of a measurement, or of what a step is judged as */
+  readonly name: (id: MeasurementId | 'misalignment') => string;
   readonly short: (id: MeasurementId) => string;
   readonly value: (measurement: Measurement) => string;
   /** "{name}, governs": the throat that the size follows from */

@@ -8,6 +8,7 @@ import {
   pressing,
   sameStep,
   wanted,
+  type Wanted,
 } from './dimension-context.ts';
 import type { DimensionRequest } from './dimension-request.ts';
 import { reachOnSheet } from './sheet-reach.ts';
@@ -42,18 +43,20 @@ function steps(context: DimensionContext): readonly DimensionRequest[] {
     const rises = (want.measurement.value ?? 0) > 0 === (id !== 'rootStep');
     const back = rises ? 0 : 1;
     const past = pastSide(context, side, back, want.witness.from);
-    requests.push({
-      ...small(
-        context,
-        want,
-        onScreen(side.surfaces[back].along),
-        [past + 56, past + 34, past + 84, past + 112],
-        back === 0 ? 'to' : 'from',
-      ),
-      bare: back === 0 ? 'from' : 'to',
-    });
+    const levels = [past + 56, past + 34, past + 84, past + 112];
+    const along = onScreen(side.surfaces[back].along);
+    const [outer, bare] = back === 0 ? (['to', 'from'] as const) : (['from', 'to'] as const);
+    requests.push(small(context, asJudged(context, want), along, levels, outer, 'end', bare));
   }
   return requests;
+}
+
+/** A step that the sheet judges goes by the name it is judged by, as its row does. */
+function asJudged(context: DimensionContext, want: Wanted<'distance'>): Wanted<'distance'> {
+  const { id } = want.measurement;
+  if (!context.judges(id)) return want;
+  const names = [context.words.name('misalignment'), context.words.short(id)];
+  return { ...want, asked: { ...want.asked, names } };
 }
 
 function pastSide({ view }: DimensionContext, side: Side, plate: 0 | 1, from: Point): number {

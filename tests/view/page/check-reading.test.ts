@@ -71,6 +71,17 @@ describe('a check’s numbers', () => {
     expect(checkReading(hair, mm)).toMatchObject({ required: '4.95 min', measured: '4.949' });
   });
 
+  it('give a measurement as fine as the drawing beside them, whatever the limit carries', () => {
+    expect(checkReading(check({ sense: 'max', limit: 1, measured: 0.84 }), mm)).toEqual({
+      required: '1.0 max',
+      measured: '0.84',
+    });
+    const toe = check({ unit: 'deg', limit: 90, measured: 97.6 });
+    expect(checkReading(toe, mm)).toEqual({ required: '90° min', measured: '97.6°' });
+    // the legs of a rule: a thousandth of an inch either way
+    expect(checkReading(check({ limit: 1, measured: 0.84 }), inch).measured).toBe('0.033');
+  });
+
   it('carry whole degrees', () => {
     const toe = check({ unit: 'deg', limit: 100, measured: 114.95 });
     expect(checkReading(toe, mm)).toEqual({ required: '100° min', measured: '115°' });

@@ -15,6 +15,7 @@ import { tonesOf } from '../../../src/view/scene/dimension-context.ts';
 import { plateCuts } from '../../../src/view/scene/plate-cuts.ts';
 import { composeScene, type Scene } from '../../../src/view/scene/scene.ts';
 import { toPx } from '../../../src/view/scene/view-transform.ts';
+import { fetchRest } from '../../../src/view/text.ts';
 import { runs } from '../../runs.ts';
 import { anyCalls, anySection, butt, check, sceneOf, SIZES, tee } from './any-scene.ts';
 import { cornersOf, holds, polygonsMeet } from './label-corners.ts';
@@ -332,6 +333,17 @@ describe('The drawing of a butt joint', () => {
     expect(toneOf('faceStep')).toEqual(['reject', 'plain', null]);
     expect(toneOf('rootStep')).toEqual(['plain', 'reject', null]);
     expect(toneOf('centrelineOffset')).toEqual(['plain', 'plain', 'reject']);
+  });
+
+  test('calls the step that is judged by the name that its row has, the other by its own', async () => {
+    await fetchRest();
+    const section = butt({ t1: 12, t2: 10, offset: 2 });
+    const named = (checks: readonly Check[]): unknown => {
+      const scene = composeScene(sceneOf(section, { checks, misalignedStep: 'rootStep' }));
+      return ['faceStep', 'rootStep'].map((key) => labelled(scene, key)?.name ?? null);
+    };
+    expect(named([])).toEqual(['face step', 'root step']);
+    expect(named([check('misalignment', 'accept')])).toEqual(['face step', 'misalignment']);
   });
 
   test('lights the step that is judged', () => {
