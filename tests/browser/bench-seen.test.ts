@@ -130,6 +130,36 @@ test('presenting shows the held section beside the present one, and Escape ends 
   await expect(wall).toHaveCount(0);
 });
 
+test('on the wall arrow keys drive the section, and calls that are kept back stand nowhere', async ({
+  page,
+}) => {
+  await openBench(page);
+  await page.keyboard.press('p');
+  const wall = page.getByRole('dialog', { name: 'Present' });
+  await expect(wall.getByRole('button', { name: 'Leg 1 8.0' })).toBeFocused();
+  for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowLeft');
+  await expect(wall.getByRole('button', { name: 'Leg 1 6.8' })).toBeVisible();
+  await expect(wall.locator('li', { hasText: 'Leg 1' })).toContainText('Reject');
+  await expect(wall.locator('.drawn-dimension.reject')).not.toHaveCount(0);
+  expect(await axeFindings(page)).toEqual([]);
+
+  await page.keyboard.press('c');
+  await expect(wall).toContainText('The room calls it first');
+  await expect(wall).not.toContainText(/Reject\b|Refer\b|Accept\b(?! or)/);
+  await expect(wall.locator('.drawn-dimension:is(.reject, .refer)')).toHaveCount(0);
+  await page.keyboard.press('ArrowDown');
+  await expect(wall.getByRole('button', { name: 'Convexity 1.0' })).toBeFocused();
+  await page.keyboard.press('ArrowRight');
+  await expect(wall).toContainText('Face convex 1.1.');
+  expect(await axeFindings(page)).toEqual([]);
+
+  await page.keyboard.press('Control+z');
+  await expect(wall).toContainText('Face convex 1.0.');
+  await page.keyboard.press('Escape');
+  // what was driven on the wall is what the bench goes on with
+  await expect(fieldOf(page, 'Leg 1')).toHaveValue('6.8');
+});
+
 test('on paper there are no controls, the greys are greys, and the check bar measures 100 mm', async ({
   page,
 }) => {
