@@ -1,6 +1,6 @@
 import type { Contour, Segment } from './shape.ts';
 import { carrierOf } from './carrier.ts';
-import { crownFrom } from './extreme.ts';
+import { crownTowards } from './extreme.ts';
 import { isLine, pointAt } from './segment.ts';
 
 /** The upright rectangle that just holds a shape, mm. */
@@ -28,7 +28,7 @@ export function segmentBounds(segment: Segment): Bounds {
   if (!isLine(segment)) {
     const { tangent } = carrierOf(segment);
     for (const direction of COMPASS) {
-      const t = crownFrom(tangent, segment, direction);
+      const t = crownTowards(segment, direction, tangent);
       if (t === null) continue;
       const { x, y } = pointAt(segment, t);
       left = Math.min(left, x);

@@ -55,6 +55,7 @@ export function closestOfContours(first: Contour, second: Contour): ClosestPair 
   return best;
 }
 
+/** The nearest pair of two pieces; `gap`: how far their bounds stand apart, mm. */
 function pair(first: Segment, i: number, second: Segment, j: number, gap: number): ClosestPair {
   const fromFirst = (t: number): ClosestPair => {
     const point = pointAt(first, t);
@@ -87,7 +88,7 @@ function pair(first: Segment, i: number, second: Segment, j: number, gap: number
       b: { point: b, index: j, t: tB },
     });
   }
-  // between two straight pieces it is always taken from an end
+  // between two straight pieces it is taken from an end or where they meet
   if (isLine(first) && isLine(second)) return best;
   const carrier = carrierOf(first);
   const other = carrierOf(second);

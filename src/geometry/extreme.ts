@@ -51,14 +51,13 @@ export function extremeFromLine(shape: Contour | Segment, origin: Point, normal:
   return { point: found, index, t, value };
 }
 
-/** Share of the way along an arc where its outward normal points in `direction`; null when nowhere. */
-export function crownTowards(segment: Segment, direction: Vector): number | null {
+/**
+ * Share of the way along an arc where its outward normal points in `direction`; null when nowhere.
+ * `start`: its direction at its start, where that is known already.
+ */
+export function crownTowards(segment: Segment, direction: Vector, start?: Vector): number | null {
   if (isLine(segment)) return null;
-  return crownFrom(carrierOf(segment).tangent, segment, direction);
-}
-
-/** The same for an arc whose direction at its start is known. */
-export function crownFrom(tangent: Vector, segment: Segment, direction: Vector): number | null {
+  const tangent = start ?? carrierOf(segment).tangent;
   const turn = segment.bulge > 0 ? 1 : -1;
   // outward normal at the start: to the right of an arc that turns left
   const nx = turn * tangent.y;

@@ -22,7 +22,7 @@ const DEEPEST_SHARE = 0.8;
 const LEAST_LAND = 0.1;
 
 /** Names of the fields that hold one toe's undercut. */
-export interface UndercutFields<Size extends string, Shape extends string> {
+interface UndercutFields<Size extends string, Shape extends string> {
   readonly depth: Size;
   readonly width: Size;
   readonly shape: Shape;

@@ -17,7 +17,7 @@ const most = { formula: 'nominal + plus', tree: ['+', 'nominal', 'plus'] } as co
 interface Dimension {
   readonly subject: MeasurementId;
   readonly name: string;
-  readonly side: 1 | 2 | undefined;
+  readonly side?: 1 | 2 | undefined;
   readonly unit: 'mm' | 'in' | 'deg';
   readonly nominal: number;
   readonly minus: number;
@@ -64,7 +64,7 @@ function toleranceCheck(
   const figure = (value: number): SymbolValue => ({ value, unit });
   const isLeast = sense === 'min';
   const requirement = sheetRequirement(sheet, {
-    id: isLeast ? 'sheet_min' : 'sheet_max',
+    id: `sheet_${sense}`,
     subject,
     judged: judgedAt(subject, sense, measurements),
     name,
@@ -106,7 +106,6 @@ function length(
   return {
     subject,
     name,
-    side: undefined,
     unit: own.unit,
     nominal: own.value,
     minus: valueIn(minus, own.unit),

@@ -27,11 +27,5 @@ export function sourceOf(
 /** Every name that a formula may use, to suggest from when one is mistyped. */
 export function knownSymbols(declared: Readonly<Record<string, string>>): readonly string[] {
   const plain = measurementIds.filter((id) => !id.includes('.'));
-  return [
-    ...Object.keys(declared),
-    ...plain,
-    thicknessHere,
-    sheetLegHere,
-    ...Object.keys(sheetSymbols),
-  ];
+  return [...Object.keys(declared), ...plain, thicknessHere, sheetLegHere, ...sheetSymbols];
 }

@@ -21,24 +21,23 @@ export type SymbolSource =
   | { readonly from: 'measurement'; readonly id: MeasurementId; readonly unit: MeasurementUnit }
   | { readonly from: 'sheet'; readonly field: keyof SheetValues; readonly unit: 'mm' | 'deg' };
 
-export const sheetSymbols: Readonly<Record<keyof SheetValues, 'mm' | 'deg'>> = {
-  sheetLeg1: 'mm',
-  sheetLeg2: 'mm',
-  sheetThroat: 'mm',
-  sheetAngle: 'deg',
-  sheetRootOpening: 'mm',
-  sheetRootFace: 'mm',
-  sheetGrooveAngle: 'deg',
-  sheetBevelAngle: 'deg',
-};
+export const sheetSymbols: readonly string[] = [
+  'sheetLeg1',
+  'sheetLeg2',
+  'sheetThroat',
+  'sheetAngle',
+  'sheetRootOpening',
+  'sheetRootFace',
+  'sheetGrooveAngle',
+  'sheetBevelAngle',
+] satisfies readonly (keyof SheetValues)[];
 
 /** The plate that an imperfection lies in: named by the 1 or 2 that its measurement ends in. */
 export const thicknessHere = 'tHere';
 /** The leg that the sheet asks for on that plate. */
 export const sheetLegHere = 'sheetLegHere';
 
-const isSheetSymbol = (name: string): name is keyof SheetValues =>
-  Object.hasOwn(sheetSymbols, name);
+const isSheetSymbol = (name: string): name is keyof SheetValues => sheetSymbols.includes(name);
 
 /** The unit that a requirement put to `subject` is in. */
 export function unitOfSubject(subject: Subject): MeasurementUnit {
@@ -57,7 +56,9 @@ export function compiledSource(
   declared: Readonly<Record<string, string>>,
 ): SymbolSource | null {
   const name = standsFor(symbol, declared);
-  if (isSheetSymbol(name)) return { from: 'sheet', field: name, unit: sheetSymbols[name] };
+  if (isSheetSymbol(name)) {
+    return { from: 'sheet', field: name, unit: name.endsWith('Angle') ? 'deg' : 'mm' };
+  }
   if (name === thicknessHere || name === sheetLegHere) {
     const plate = /[12]$/u.exec(subject)?.[0];
     if (plate === undefined) return null;

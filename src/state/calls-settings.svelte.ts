@@ -9,7 +9,7 @@ export class CallsSettings {
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;
-    this.#committing = $state(shelf.read(NAME) === 'commit');
+    this.#committing = $state.raw(shelf.read(NAME) === 'commit');
   }
 
   /** Whether a call is made by itself once it has stood highlighted for a while. */

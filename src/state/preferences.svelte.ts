@@ -7,7 +7,7 @@ const NAME = 'toeline.preferences';
 export class PreferenceSession {
   readonly #shelf: Shelf;
   #value: Preferences;
-  #dark = $state(false);
+  #dark = $state.raw(false);
 
   constructor(shelf: Shelf) {
     this.#shelf = shelf;

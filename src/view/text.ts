@@ -107,7 +107,10 @@ export const isTrue = (limit: number, { units, inches, decimals }: Reading): boo
   units === 'mm' ||
   inches !== 'fraction' ||
   decimals !== undefined ||
-  Math.abs(inch64ToMm(nearestInch64(limit, 64)) - limit) < FRACTION_OFF;
+  Math.abs(byRule(limit) - limit) < FRACTION_OFF;
+
+/** A length as a rule in 64ths gives it, mm. */
+const byRule = (value: number): number => inch64ToMm(nearestInch64(value, 64));
 
 function word(value: MessageValue, reading: Reading, brief: boolean): string | number {
   if (typeof value === 'string') return value;
@@ -172,9 +175,16 @@ export function length(
   return formatLength(value, format);
 }
 
-/** Nothing by a rule's divisions, and yet not nothing by the third decimal: 0.1 mm is 0.004 in. */
+/** Less than this a flaw is measured finer than a rule's divisions are: 1/16 in. */
+const FINE = 1.6;
+/** So far off its nearest 64th a fraction says of it what isn't so, mm. */
+const FAR_OFF = 0.1;
+
+/** Small, and no fraction of a rule's divisions, yet not nothing by the third decimal: 0.6 mm is 0.024 in, 1/32 no more than near it. */
 const isUnderRule = (value: number): boolean =>
-  nearestInch64(value, 64) === 0 && Math.abs(mmToInch(value)) >= 5e-4;
+  Math.abs(value) < FINE &&
+  Math.abs(mmToInch(value)) >= 5e-4 &&
+  (byRule(value) === 0 || Math.abs(byRule(value) - value) > FAR_OFF);
 
 /** 12.00 as 12.0, 5.66 as it is: one decimal stands at least. */
 const lessZero = (digits: string): string => (digits.endsWith('0') ? digits.slice(0, -1) : digits);

@@ -13,6 +13,7 @@ import {
   scale,
   splitSegment,
   tangentAt,
+  TOLERANCE,
   type Segment,
 } from '../../src/geometry/index.ts';
 import { expectPoint } from './near-point.ts';
@@ -99,6 +100,28 @@ describe('two lines meet', () => {
       expect(intersectSegments(next, one)).toEqual([
         { point: point(1 + step, 0), tA: 0, tB: 1, overlap: false },
       ]);
+    }
+  });
+
+  test('at an end that stands off the other by nine tenths of the tolerance, not by eleven', () => {
+    const base = line(point(0, 0), point(8, 0));
+    for (const side of [1, -1]) {
+      const away = (share: number): number => side * share * TOLERANCE;
+      const near = line(point(3, away(0.9)), point(3, away(4e9)));
+      const off = line(point(3, away(1.1)), point(3, away(4e9)));
+      for (const [found, count] of [
+        [intersectSegments(base, near), 1],
+        [intersectSegments(near, base), 1],
+        [intersectSegments(base, off), 0],
+        [intersectSegments(off, base), 0],
+      ] as const)
+        expect(found).toHaveLength(count);
+      // the same from inside and outside a circle of 5 mm
+      const radial = (share: number): Segment =>
+        line(point(0, 5 + away(share)), point(0, 5 + away(2e9)));
+      expect(intersectSegments(over, radial(0.9))).toHaveLength(1);
+      expect(intersectSegments(radial(0.9), over)).toHaveLength(1);
+      expect(intersectSegments(over, radial(1.1))).toHaveLength(0);
     }
   });
 

@@ -63,6 +63,10 @@ const allowed: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     '6': 'most decimals',
     '1e-9': 'the one tolerance',
   },
+  'view/page/presented-hand.svelte.ts': {
+    '6': 'choices that find room in a row',
+    '10': 'steps of one key with Shift',
+  },
   'view/page/conformance-text.ts': { '100': 'per cent' },
   'view/page/parameter-text.ts': { '0.1': 'a step as shown' },
   'view/page/save-file.ts': { '10_000': 'ms to keep a file’s address' },

@@ -93,9 +93,18 @@ describe('lengths by the divisions of a rule', () => {
     // 0.1 ÷ 25.4 = 0.0039; half of 1/64 in is 0.198 mm
     expect(quantity(0.1, 'mm', rule)).toBe('0.004 in');
     expect(quantity(-0.1, 'mm', rule)).toBe('−0.004 in');
-    expect(quantity(0.2, 'mm', rule)).toBe('1/64 in');
+    expect(quantity(0.4, 'mm', rule)).toBe('1/64 in');
     expect(quantity(0, 'mm', rule)).toBe('0 in');
     expect(quantity(0.001, 'mm', rule)).toBe('0 in');
+  });
+
+  it('are decimals where they are small and no fraction: 0.6 mm is no 1/32, which is 0.79', () => {
+    expect(quantity(0.2, 'mm', rule)).toBe('0.008 in');
+    expect(quantity(0.6, 'mm', rule)).toBe('0.024 in');
+    expect(quantity(0.79375, 'mm', rule)).toBe('1/32 in');
+    expect(quantity(1.5875, 'mm', rule)).toBe('1/16 in');
+    // a leg is read off a rule all the same: 7.24 mm is 18.2 sixty-fourths
+    expect(quantity(7.24, 'mm', rule)).toBe('9/32 in');
   });
 
   it('take decimals where their fractions would not add up', () => {

@@ -72,7 +72,7 @@ export function walkRoot(plate: SetPlate, ends: PlateEnds, openTo: number): Plat
 
 function after(bareEdge: Contour, seenEdge: Contour, walk: PlateWalk): PlateWalk {
   // filled to its edges, as most welds are
-  if (bareEdge.length === 0 && seenEdge.length === 0) return walk;
+  if (bareEdge.length === 0) return walk;
   const { undercut, spatter } = walk;
   return {
     bare: bareEdge.concat(walk.bare),

@@ -11,12 +11,15 @@ export interface CheckReading {
   readonly measured: string;
 }
 
+/** What of a check its row reads. */
+export type ReadCheck = Pick<Check, 'limit' | 'ordinary' | 'measured' | 'unit' | 'sense' | 'call'>;
+
 /**
  * The limit as its document prints it where that is the reader's unit, else converted; the
  * measurement with as many decimals, or as many as the drawing beside it gives. A reject whose two
  * figures would be one carries more.
  */
-export function checkReading(check: Check, reading: Reading): CheckReading {
+export function checkReading(check: ReadCheck, reading: Reading): CheckReading {
   const { limit, measured, unit } = check;
   const telling = tellingReading(check, reading);
   const say = (key: string, values: Readonly<Record<string, string>> = {}): string =>
@@ -51,7 +54,7 @@ const MOST_DECIMALS = 6;
  * The reader's own way to read a check, unless its limit is no fraction of an inch, or a reject would
  * then show one figure twice: then with decimals in place of a fraction, and as many as tell the two apart.
  */
-export function tellingReading(check: Check, asked: Reading): Reading {
+export function tellingReading(check: ReadCheck, asked: Reading): Reading {
   const { limit, measured, call, unit } = check;
   if (limit === null) return asked;
   const start = decimalsOf(check);
@@ -77,7 +80,7 @@ const shorter = (short: string, long: string): string =>
   long.startsWith(short) && !/[1-9]/.test(long.slice(short.length)) ? short : long;
 
 /** Whole degrees; a tenth of a millimetre where that is exact and neither limit is a small one. */
-function decimalsOf({ limit, ordinary, unit }: Check): number {
+function decimalsOf({ limit, ordinary, unit }: ReadCheck): number {
   if (limit === null) return 1;
   const limits = ordinary === undefined ? [limit] : [limit, ordinary];
   const isWhole = (places: number): boolean =>
@@ -87,10 +90,10 @@ function decimalsOf({ limit, ordinary, unit }: Check): number {
 }
 
 /** Decimals of a measurement beside its limit: no fewer than the drawing gives the same figure. */
-function decimalsBeside(measured: number, check: Check): number {
+function decimalsBeside(measured: number, check: ReadCheck): number {
   const finest = check.unit === 'deg' ? 1 : 2;
-  const drawn = formatFixed(measured, finest).endsWith('0') ? finest - 1 : finest;
-  return Math.max(drawn, decimalsOf(check));
+  const isFiner = !formatFixed(measured, finest).endsWith('0');
+  return Math.max(isFiner ? finest : finest - 1, decimalsOf(check));
 }
 
 function shown(value: number, decimals: number, unit: 'mm' | 'deg', reading: Reading): string {

@@ -15,5 +15,6 @@ export const keyList: readonly Shortcut[] = [
   { keys: 'H', says: 'bench_key_hold' },
   { keys: 'F', says: 'bench_key_stage' },
   { keys: 'P', says: 'bench_key_present' },
+  { keys: 'C', says: 'bench_key_keep' },
   { keys: 'Ctrl S', says: 'bench_key_save' },
 ];

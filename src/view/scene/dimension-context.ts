@@ -32,7 +32,8 @@ export interface DimensionContext {
   readonly section: Section;
   readonly measurements: Measurements;
   readonly tones: ReadonlyMap<MeasurementId, Tone>;
-  /** whether the sheet sets a limit on a measurement */
+  readonly checks: readonly Check[];
+  /** whether the sheet sets a limit on a measurement, or on what is drawn as it */
   readonly judges: (id: MeasurementId) => boolean;
   readonly lit: MeasurementId | null;
   /** what stands on the drawing already, beside its dimensions */

@@ -139,7 +139,6 @@ function throatDimensions(context: DimensionContext): readonly DimensionRequest[
       from: toPx(context.view, witness.from),
       to: toPx(context.view, witness.to),
       label: labelOf(id, governing),
-      next: undefined,
     });
   }
   for (const request of requests) request.next = nextPast(request, requests);

@@ -51,10 +51,11 @@ function steps(context: DimensionContext): readonly DimensionRequest[] {
   return requests;
 }
 
-/** A step that the sheet judges goes by the name it is judged by, as its row does. */
+/** The step that misalignment is read from goes by that name, as its row does; one judged by its own name keeps it. */
 function asJudged(context: DimensionContext, want: Wanted<'distance'>): Wanted<'distance'> {
   const { id } = want.measurement;
-  if (!context.judges(id)) return want;
+  const { checks, judges } = context;
+  if (!judges(id) || checks.some(({ measurement }) => measurement === id)) return want;
   const names = [context.words.name('misalignment'), context.words.short(id)];
   return { ...want, asked: { ...want.asked, names } };
 }

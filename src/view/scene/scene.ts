@@ -209,6 +209,7 @@ function dimensionRequests(
     section,
     measurements,
     tones: tonesOf(checks, measurements, step),
+    checks,
     judges: (id) =>
       checks.some(({ measurement }) => drawnAs(measurement, measurements, step).includes(id)),
     lit: lit === null ? null : (drawnAs(lit, measurements, step)[0] ?? null),

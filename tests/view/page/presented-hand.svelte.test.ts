@@ -59,6 +59,26 @@ describe('what is driven on the wall', () => {
     expect(hand.range?.field).toBe('undercut2Depth');
   });
 
+  it('is settled on too where another is chosen with the key still down', () => {
+    const { bench, down } = onTheWall();
+    down('ArrowRight');
+    down('ArrowDown');
+    down('ArrowRight');
+    bench.commit();
+    bench.undo();
+    expect([leg(bench), bench.measurements.values.convexity?.value]).toEqual([
+      8.1,
+      expect.closeTo(1, 9),
+    ]);
+  });
+
+  it('may be a flaw that is there', () => {
+    const { bench, hand } = onTheWall();
+    expect(hand.ranges.map(({ field }) => field)).not.toContain('overlap1');
+    bench.propose('overlap1', 1);
+    expect(hand.ranges.map(({ field }) => field)).toContain('overlap1');
+  });
+
   it('starts with what was held on the bench, also where that stands not among the first', () => {
     const bench = new BenchSession(startingBench());
     bench.focus('leg2');
@@ -83,6 +103,13 @@ describe('what is driven on the wall', () => {
     expect(leg(bench)).toBe(8);
     expect(down('C')).toBe(true);
     expect(hand.keptBack).toBe(true);
+    // held down it must not flash them
+    for (let i = 0; i < 3; i++) down('c', { repeat: true });
+    expect(hand.keptBack).toBe(true);
+    // the next showing begins as the last one was left
+    expect(onTheWall().hand.keptBack).toBe(true);
+    down('c');
+    expect(hand.keptBack).toBe(false);
     expect(down('h')).toBe(false);
   });
 });

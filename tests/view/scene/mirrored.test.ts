@@ -22,6 +22,7 @@ function requestsOf(section: Section, isTurned: boolean): readonly DimensionRequ
     section: isTurned ? mirrored(section) : section,
     measurements: isTurned ? mirrored(measurements) : measurements,
     tones: new Map(measurementIds.map((id) => [id, 'reject'])),
+    checks: [],
     judges: () => true,
     lit: null,
     told: new Set(),

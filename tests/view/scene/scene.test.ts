@@ -340,10 +340,14 @@ describe('The drawing of a butt joint', () => {
     const section = butt({ t1: 12, t2: 10, offset: 2 });
     const named = (checks: readonly Check[]): unknown => {
       const scene = composeScene(sceneOf(section, { checks, misalignedStep: 'rootStep' }));
-      return ['faceStep', 'rootStep'].map((key) => labelled(scene, key)?.name ?? null);
+      return ['faceStep', 'rootStep'].map((key) => labelled(scene, key)?.name.trim());
     };
     expect(named([])).toEqual(['face step', 'root step']);
     expect(named([check('misalignment', 'accept')])).toEqual(['face step', 'misalignment']);
+    // a set may judge a step by its own name, beside the misalignment or without it
+    expect(named([check('faceStep', 'accept')])).toEqual(['face step', 'root step']);
+    const both = [check('faceStep', 'accept'), check('misalignment', 'accept')];
+    expect(named(both)).toEqual(['face step', 'misalignment']);
   });
 
   test('lights the step that is judged', () => {
