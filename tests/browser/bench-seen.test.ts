@@ -1,6 +1,7 @@
+import type { Locator } from '@playwright/test';
 import { fieldOf, hashOf, openBench, openReady, rowOf } from './bench-page.ts';
 import { faintTexts } from './faint-texts.ts';
-import { axeFindings, expect, LOOKS, test } from './harness.ts';
+import { axeFindings, expect, LOOKS, type Page, test } from './harness.ts';
 
 for (const { screen, scheme } of LOOKS) {
   test.describe(`${screen.name}, ${scheme}`, () => {
@@ -113,6 +114,15 @@ test('large targets are 44 px, with − and + beside every scale', async ({ page
   }
 });
 
+/** The opening section on the wall, its first leg in hand. */
+async function openWall(page: Page): Promise<Locator> {
+  await openBench(page);
+  await page.keyboard.press('p');
+  const wall = page.getByRole('dialog', { name: 'Present' });
+  await expect(wall.getByRole('button', { name: 'Leg 1 8.0' })).toBeFocused();
+  return wall;
+}
+
 test('presenting shows the held section beside the present one, and Escape ends it', async ({
   page,
 }) => {
@@ -133,10 +143,7 @@ test('presenting shows the held section beside the present one, and Escape ends 
 test('on the wall arrow keys drive the section, and calls that are kept back stand nowhere', async ({
   page,
 }) => {
-  await openBench(page);
-  await page.keyboard.press('p');
-  const wall = page.getByRole('dialog', { name: 'Present' });
-  await expect(wall.getByRole('button', { name: 'Leg 1 8.0' })).toBeFocused();
+  const wall = await openWall(page);
   for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowLeft');
   await expect(wall.getByRole('button', { name: 'Leg 1 6.8' })).toBeVisible();
   await expect(wall.locator('li', { hasText: 'Leg 1' })).toContainText('Reject');
@@ -162,10 +169,7 @@ test('on the wall arrow keys drive the section, and calls that are kept back sta
 test('on the wall every key goes on being heard when what had the focus goes with the stage', async ({
   page,
 }) => {
-  await openBench(page);
-  await page.keyboard.press('p');
-  const wall = page.getByRole('dialog', { name: 'Present' });
-  await expect(wall.getByRole('button', { name: 'Leg 1 8.0' })).toBeFocused();
+  const wall = await openWall(page);
   await page.keyboard.press('f');
   await expect(wall.getByRole('button', { name: 'Angle 90.0°' })).toBeFocused();
   await page.keyboard.press('ArrowRight');
